@@ -1,0 +1,36 @@
+package pairdown.pair;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * All matched windows of a pair.
+ *
+ * @param windows in order of time
+ * @param bestLevelDifference_mps where none matched: the level rate at the pair's best moment
+ * @param bestVerticalDifference_mps where none matched: the vertical rate there, flyer minus lead,
+ *     up positive
+ * @param refusals why the tolerances could not be judged on these data, in words; empty where they
+ *     could
+ */
+public record Matched(
+        List<MatchedWindow> windows,
+        OptionalDouble bestLevelDifference_mps,
+        OptionalDouble bestVerticalDifference_mps,
+        List<String> refusals) {
+    public Matched {
+        windows = List.copyOf(windows);
+        refusals = List.copyOf(refusals);
+    }
+
+    public double total_s() {
+        return windows.stream().mapToDouble(MatchedWindow::duration_s).sum();
+    }
+
+    /** The longest window: the one that the gate is judged by. */
+    public Optional<MatchedWindow> longest() {
+        return windows.stream().max(Comparator.comparingDouble(MatchedWindow::duration_s));
+    }
+}

@@ -1,0 +1,46 @@
+package pairdown.pair;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import pairdown.attempt.LeverArm;
+
+/**
+ * All that was found out about one lead and one flyer.
+ *
+ * @param slot the flyer's slot by name, where it has one
+ * @param slotArm where that slot is on the lead
+ * @param closest least separation between exit and opening; empty where it can't be known
+ * @param leastGap least gap, where there is a slot
+ * @param anchoredClosest {@code closest} with the slow bias corrected, where a touch anchors it
+ * @param gateHeld where a gate was planned
+ * @param onTarget where a target was set and airspeeds are known
+ * @param heightLeftAtMatch_s seconds to the break-off height at first match, at the sink then
+ * @param breakOff_s when the pair broke off, where found
+ * @param refusals what these data may not be asked, and why
+ * @param series on a regular grid from exit to opening
+ */
+public record PairDebrief(
+        String lead,
+        String flyer,
+        Optional<String> slot,
+        Optional<LeverArm> slotArm,
+        Axes axes,
+        Optional<Approach> closest,
+        Optional<Approach> leastGap,
+        Optional<Approach> anchoredClosest,
+        Matched matched,
+        Optional<GateHeld> gateHeld,
+        Optional<OnTarget> onTarget,
+        List<Touch> touch,
+        List<ClosureExceedance> closureExceedances,
+        OptionalDouble heightLeftAtMatch_s,
+        OptionalDouble breakOff_s,
+        List<String> refusals,
+        PairSeries series) {
+    public PairDebrief {
+        touch = List.copyOf(touch);
+        closureExceedances = List.copyOf(closureExceedances);
+        refusals = List.copyOf(refusals);
+    }
+}

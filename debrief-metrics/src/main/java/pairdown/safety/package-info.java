@@ -1,0 +1,5 @@
+/** Limits held against what was flown, each finding with its value, limit and sigma. */
+@NullMarked
+package pairdown.safety;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Power and tail: retarding force, control effectiveness, and the episodes in which it fades. */
+@NullMarked
+package pairdown.tail;
+
+import org.jspecify.annotations.NullMarked;
