@@ -1,0 +1,150 @@
+package pairdown.words;
+
+import java.text.DecimalFormatSymbols;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import pairdown.time.TimeAxis;
+import pairdown.units.Estimate;
+import pairdown.units.Unit;
+
+/**
+ * Figures as a person reads them: in chosen units, with the locale's decimal sign and as many
+ * decimals as the measurement can carry. Values come in SI. What is missing reads as {@link
+ * #MISSING}, never as zero. The {@code add} methods write into a {@link Line} without allocation.
+ */
+public final class Figures {
+    /** Stands where a figure can't be known. */
+    public static final String MISSING = "–";
+
+    /** Distances from here on are shown without decimals (m): receivers carry no more. */
+    private static final double WHOLE_METRES_FROM_M = 100;
+
+    private static final int DAY_S = 86_400;
+
+    private final Units units;
+    private final char point;
+
+    public Figures(Units units, Locale locale) {
+        this.units = units;
+        this.point = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
+    }
+
+    public Units units() {
+        return units;
+    }
+
+    /** A value with its unit: {@code "85 mph"}. */
+    public String text(Measure measure, double value) {
+        return add(new Line(), measure, value).toString();
+    }
+
+    public String text(Measure measure, OptionalDouble value) {
+        return text(measure, value.orElse(Double.NaN));
+    }
+
+    /** A value with one standard deviation and its unit: {@code "12.1 ± 0.9 m"}. */
+    public String text(Measure measure, Estimate value) {
+        return add(new Line(), measure, value.value(), value.sigma()).toString();
+    }
+
+    /** A value without its unit. */
+    public String number(Measure measure, double value) {
+        return addNumber(new Line(), measure, value).toString();
+    }
+
+    public Line add(Line line, Measure measure, double value) {
+        addNumber(line, measure, value);
+        return Double.isNaN(value) ? line : addUnit(line, measure);
+    }
+
+    /** With sigma; without it where sigma is NaN. */
+    public Line add(Line line, Measure measure, double value, double sigma) {
+        if (Double.isNaN(value) || Double.isNaN(sigma)) {
+            return add(line, measure, value);
+        }
+        addNumber(line, measure, value).add(" ± ");
+        line.addFixed(shown(measure, sigma) - shown(measure, 0), decimals(measure, value), point);
+        return addUnit(line, measure);
+    }
+
+    public Line addNumber(Line line, Measure measure, double value) {
+        if (Double.isNaN(value)) {
+            return line.add(MISSING);
+        }
+        return line.addFixed(shown(measure, value), decimals(measure, value), point);
+    }
+
+    /** With an explicit plus on positive values: for differences and rates with a direction. */
+    public Line addSigned(Line line, Measure measure, double value) {
+        if (shown(measure, value) > 0) {
+            line.add('+');
+        }
+        return addNumber(line, measure, value);
+    }
+
+    /** A space and the unit's symbol; nothing for a ratio. */
+    public Line addUnit(Line line, Measure measure) {
+        String symbol = symbol(measure);
+        return symbol.isEmpty() ? line : line.add(' ').add(symbol);
+    }
+
+    /** The unit's symbol as shown; empty for a ratio. */
+    public String symbol(Measure measure) {
+        return switch (measure) {
+            case ANGLE -> "°";
+            case TURN_RATE -> "°/s";
+            case RATIO -> "";
+            default -> units.of(measure).symbol();
+        };
+    }
+
+    /** The number shown for an SI value. */
+    public double shown(Measure measure, double value) {
+        return measure == Measure.RATIO ? value : units.of(measure).fromBase(value);
+    }
+
+    /** The SI value of a number as shown: the way back from {@link #shown}. */
+    public double fromShown(Measure measure, double number) {
+        return measure == Measure.RATIO ? number : units.of(measure).toBase(number);
+    }
+
+    private int decimals(Measure measure, double value) {
+        Unit unit = units.of(measure);
+        return switch (measure) {
+            case AIRSPEED, CLOSURE -> 1;
+            case SINK -> unit == Unit.METRE_PER_SECOND ? 1 : 0;
+            case DISTANCE -> unit == Unit.METRE && Math.abs(value) < WHOLE_METRES_FROM_M ? 1 : 0;
+            case HEIGHT, SHARE, ANGLE -> 0;
+            case DURATION, TURN_RATE -> 1;
+            case RATIO -> 2;
+        };
+    }
+
+    /** Time of day in UTC, to the millisecond: {@code "15:02:11.350"}. */
+    public Line addClock(Line line, TimeAxis axis, double t_s) {
+        Instant epoch = axis.epoch();
+        long millis =
+                Math.floorMod(
+                        epoch.getEpochSecond() * 1000
+                                + epoch.getNano() / 1_000_000
+                                + Math.round(t_s * 1000),
+                        DAY_S * 1000L);
+        line.addPadded(millis / 3_600_000, 2).add(':').addPadded(millis / 60_000 % 60, 2).add(':');
+        return line.addPadded(millis / 1000 % 60, 2).add('.').addPadded(millis % 1000, 3);
+    }
+
+    public String clock(TimeAxis axis, double t_s) {
+        return addClock(new Line(), axis, t_s).toString();
+    }
+
+    /** Minutes and seconds, signed: {@code "−1:05.3"}. */
+    public Line addMinutes(Line line, double t_s) {
+        long tenths = Math.round(Math.abs(t_s) * 10);
+        if (t_s < 0 && tenths > 0) {
+            line.add(Line.MINUS);
+        }
+        line.add(tenths / 600).add(':').addPadded(tenths / 10 % 60, 2).add(point);
+        return line.addPadded(tenths % 10, 1);
+    }
+}

@@ -1,0 +1,79 @@
+package pairdown.words;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import pairdown.attempt.AirspeedKind;
+import pairdown.attempt.Role;
+import pairdown.clock.ClockMethod;
+import pairdown.pair.Axes;
+import pairdown.pair.GateHeld;
+import pairdown.pair.MatchedWindow;
+import pairdown.pair.Touch;
+import pairdown.phase.EventKind;
+import pairdown.phase.Phase;
+import pairdown.safety.Finding;
+import pairdown.tail.Episode;
+import pairdown.track.HeightDatum;
+
+class WordsTest {
+    private static final Words WORDS = Words.of(Locale.ENGLISH);
+
+    @Test
+    void everyKindThatResultsCanHaveHasAText() {
+        Stream<String> keys =
+                Stream.of(
+                                keys("verdict", GateHeld.Verdict.values(), v -> v.key()),
+                                keys("finding", Finding.Outcome.values(), v -> v.key()),
+                                keys("event", EventKind.values(), v -> v.key()),
+                                keys("phase", Phase.values(), v -> v.key()),
+                                keys("role", Role.values(), v -> v.key()),
+                                keys("touch", Touch.Grade.values(), v -> v.key()),
+                                keys("evidence", Touch.Evidence.values(), v -> v.key()),
+                                keys("grade", Episode.Grade.values(), v -> v.key()),
+                                keys("sign", Episode.Sign.values(), v -> v.key()),
+                                keys("ended", MatchedWindow.EndedBy.values(), v -> v.key()),
+                                keys("clock", ClockMethod.values(), v -> v.key()),
+                                keys("datum", HeightDatum.values(), v -> v.key()),
+                                keys("axes", Axes.values(), v -> v.key()),
+                                keys("airspeed", AirspeedKind.values(), v -> v.key()))
+                        .flatMap(s -> s);
+        List<String> missing = keys.filter(k -> !WORDS.has(k)).toList();
+        assertTrue(missing.isEmpty(), () -> "no text for " + missing);
+    }
+
+    private static <E> Stream<String> keys(
+            String place, E[] values, java.util.function.Function<E, String> key) {
+        return Arrays.stream(values).map(v -> place + "." + key.apply(v));
+    }
+
+    @Test
+    void noTextClaimsWhatNoRecordCanShow() {
+        for (String key : WORDS.keys()) {
+            String text = " " + WORDS.get(key).toLowerCase(Locale.ROOT) + " ";
+            for (String word : List.of("safe", "cleared", "ready", "proven", "caused", "100 %")) {
+                assertFalse(
+                        text.matches("(?s).*\\b" + word + "\\b.*"),
+                        () -> key + " says '" + word + "'");
+            }
+        }
+    }
+
+    @Test
+    void aLanguageWithoutTranslationReadsEnglish() {
+        assertTrue(Words.of(Locale.JAPANESE).has("app.name"));
+    }
+
+    @Test
+    void anUnknownKeyIsNamed() {
+        IllegalArgumentException e =
+                assertThrows(IllegalArgumentException.class, () -> WORDS.get("no.such"));
+        assertTrue(String.valueOf(e.getMessage()).contains("no.such"));
+    }
+}
