@@ -1,0 +1,88 @@
+package pairdown.phase;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pairdown.phase.Runs.Run;
+import pairdown.time.Span;
+
+/** Phases of the lead or the exit aircraft: climb, run-in, descent, recovery. */
+final class AircraftPhases {
+    /** Shallower moments of a descent, level-offs of a climb, up to this are part of it (s). */
+    private static final double BRIDGE_S = 8;
+
+    private final String id;
+    private final Motion motion;
+    private final PhaseSettings settings;
+
+    AircraftPhases(String id, Motion motion, PhaseSettings settings) {
+        this.id = id;
+        this.motion = motion;
+        this.settings = settings;
+    }
+
+    List<PhaseSpan> find() {
+        List<PhaseSpan> out = new ArrayList<>();
+        double start_s = moving_s();
+        Optional<Run> descent = descent();
+        double descent_s = descent.map(r -> motion.time_s(r.from())).orElse(motion.end_s());
+        double climbEnd_s = climbEnd_s(descent_s);
+        span(out, Phase.CLIMB, start_s, climbEnd_s);
+        span(out, Phase.RUN_IN, Math.max(start_s, climbEnd_s), descent_s);
+        descent.ifPresent(
+                r -> {
+                    double end_s = motion.time_s(r.to());
+                    span(out, Phase.DESCENT, descent_s, end_s);
+                    span(out, Phase.RECOVERY, end_s, motion.end_s());
+                });
+        return out;
+    }
+
+    /** The stretch of sink that loses the most height. */
+    private Optional<Run> descent() {
+        List<Run> runs =
+                Runs.of(
+                        motion.size(),
+                        k -> motion.sink_mps(k) > settings.descentSink_mps(),
+                        motion.points(settings.descentTime_s()),
+                        motion.points(BRIDGE_S));
+        return runs.stream().max((a, b) -> Double.compare(lost_m(a), lost_m(b)));
+    }
+
+    private double lost_m(Run run) {
+        double sum_m = 0;
+        for (int k = run.from(); k <= run.to(); k++) {
+            double sink_mps = motion.sink_mps(k);
+            sum_m += Double.isNaN(sink_mps) ? 0 : sink_mps * motion.step_s();
+        }
+        return sum_m;
+    }
+
+    /** End of the last climb before the descent, or the start if there was none. */
+    private double climbEnd_s(double descent_s) {
+        List<Run> climbs =
+                Runs.of(
+                        motion.index(descent_s),
+                        k -> motion.up().value(k) > settings.climb_mps(),
+                        motion.points(2 * BRIDGE_S),
+                        motion.points(BRIDGE_S));
+        return climbs.isEmpty()
+                ? motion.start_s()
+                : motion.time_s(climbs.get(climbs.size() - 1).to());
+    }
+
+    private double moving_s() {
+        for (int k = 0; k < motion.size(); k++) {
+            if (motion.speed_mps(k) > 2 * settings.groundSpeed_mps()) {
+                return motion.time_s(k);
+            }
+        }
+        return motion.end_s();
+    }
+
+    private void span(List<PhaseSpan> spans, Phase phase, double start_s, double end_s) {
+        if (end_s > start_s) {
+            spans.add(new PhaseSpan(id, phase, new Span(start_s, end_s)));
+        }
+    }
+}

@@ -1,0 +1,189 @@
+package pairdown.phase;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pairdown.phase.Runs.Run;
+import pairdown.time.Span;
+import pairdown.units.Estimate;
+
+/** Phases of one who leaves an aircraft and opens a canopy. */
+final class JumperPhases {
+    /**
+     * How far before fast sink the exit may lie: falling to 8 m/s takes a second, opening a suit at
+     * speed some more (s).
+     */
+    private static final double EXIT_REACH_S = 4;
+
+    /**
+     * Speed of the openings' crossing is read off points this far apart at best; so is its sigma.
+     */
+    private static final double OPENING_SIGMA_S = 0.3;
+
+    private final String id;
+    private final Motion motion;
+    private final PhaseSettings settings;
+
+    JumperPhases(String id, Motion motion, PhaseSettings settings) {
+        this.id = id;
+        this.motion = motion;
+        this.settings = settings;
+    }
+
+    /** What was found; exit and opening where there were any. */
+    record Found(List<PhaseSpan> spans, List<Event> events) {}
+
+    Found find(Optional<Motion> ship) {
+        List<PhaseSpan> spans = new ArrayList<>();
+        List<Event> events = new ArrayList<>();
+        Optional<Run> flight = flight();
+        if (flight.isEmpty()) {
+            span(spans, Phase.GROUND, motion.start_s(), groundEnd_s());
+            span(spans, Phase.ABOARD, groundEnd_s(), motion.end_s());
+            return new Found(spans, events);
+        }
+        int fast = flight.get().from();
+        Optional<Estimate> exit = exit(fast, ship);
+        double exit_s = exit.map(Estimate::value).orElse(motion.start_s());
+        exit.ifPresent(
+                e -> {
+                    span(spans, Phase.ABOARD, motion.start_s(), e.value());
+                    events.add(event(EventKind.EXIT, e, id + " leaves the aircraft"));
+                });
+        Optional<Estimate> opening = opening(flight.get());
+        double flightEnd_s = opening.map(Estimate::value).orElse(motion.end_s());
+        span(spans, Phase.FLIGHT, exit_s, flightEnd_s);
+        stable(fast, flightEnd_s, exit_s)
+                .ifPresent(e -> events.add(event(EventKind.STABLE, e, id + " flies steadily")));
+        opening.ifPresent(
+                e -> {
+                    events.add(event(EventKind.OPENING, e, id + " opens the canopy"));
+                    double landed_s = landing_s(e.value());
+                    span(spans, Phase.CANOPY, e.value(), landed_s);
+                    span(spans, Phase.GROUND, landed_s, motion.end_s());
+                });
+        return new Found(spans, events);
+    }
+
+    /** The stretch of fast sink that lasts longest, shallow moments in it forgiven. */
+    private Optional<Run> flight() {
+        List<Run> runs =
+                Runs.of(
+                        motion.size(),
+                        k -> motion.sink_mps(k) > settings.flightSink_mps(),
+                        motion.points(settings.flightTime_s()),
+                        motion.points(settings.canopyTime_s()));
+        return runs.stream().max((a, b) -> Integer.compare(a.length(), b.length()));
+    }
+
+    private Optional<Estimate> exit(int fast, Optional<Motion> ship) {
+        double guess_s = motion.time_s(fast) - 1;
+        if (guess_s - EXIT_REACH_S < motion.start_s() + 2) {
+            return Optional.empty();
+        }
+        Optional<Motion> shared = ship.filter(s -> ridesWith(s, guess_s));
+        double from_s =
+                shared.map(s -> lastTogether_s(s, fast)).orElseGet(() -> lastSlowSink_s(fast));
+        double middle_s = Math.max(from_s, motion.time_s(fast) - 2 * EXIT_REACH_S);
+        return ExitInstant.near(motion, shared, middle_s, EXIT_REACH_S / 2)
+                .map(e -> new Estimate(e.value(), Math.hypot(e.sigma(), motion.clockSigma_s())));
+    }
+
+    private boolean ridesWith(Motion ship, double guess_s) {
+        int together = 0;
+        int known = 0;
+        int to = motion.index(guess_s - EXIT_REACH_S / 2);
+        for (int k = Math.max(0, to - motion.points(20)); k < to; k++) {
+            double apart_mps = motion.apart_mps(ship, k);
+            known += Double.isNaN(apart_mps) ? 0 : 1;
+            together += apart_mps < settings.shared_mps() ? 1 : 0;
+        }
+        return known > motion.points(3) && together * 4 > known * 3;
+    }
+
+    private double lastTogether_s(Motion ship, int fast) {
+        for (int k = fast; k > 0; k--) {
+            if (motion.apart_mps(ship, k) < settings.shared_mps()) {
+                return motion.time_s(k);
+            }
+        }
+        return motion.time_s(fast);
+    }
+
+    private double lastSlowSink_s(int fast) {
+        for (int k = fast; k > 0; k--) {
+            if (motion.sink_mps(k) < settings.shared_mps()) {
+                return motion.time_s(k);
+            }
+        }
+        return motion.time_s(fast);
+    }
+
+    /** Where the sink falls through the flight's limit for good, an opening's pull near by. */
+    private Optional<Estimate> opening(Run flight) {
+        int slow = flight.to() + 1;
+        if (slow + motion.points(settings.canopyTime_s()) / 2 >= motion.size()) {
+            return Optional.empty();
+        }
+        double pull_mps2 = 0;
+        int reach = motion.points(settings.openingReach_s());
+        for (int k = Math.max(1, slow - reach); k < Math.min(motion.size(), slow + reach); k++) {
+            double rate = motion.speedRate_mps2(k);
+            pull_mps2 = Double.isNaN(rate) ? pull_mps2 : Math.max(pull_mps2, -rate);
+        }
+        if (pull_mps2 < settings.openingDeceleration_mps2()) {
+            return Optional.empty();
+        }
+        double sigma_s =
+                Math.hypot(
+                        OPENING_SIGMA_S,
+                        Math.hypot(motion.samples().step_s() / 2, motion.clockSigma_s()));
+        return Optional.of(new Estimate(motion.time_s(slow), sigma_s));
+    }
+
+    private Optional<Estimate> stable(int fast, double end_s, double exit_s) {
+        int need = motion.points(settings.stableTime_s());
+        int run = 0;
+        for (int k = Math.max(1, motion.index(exit_s)); k < motion.index(end_s); k++) {
+            boolean calm =
+                    k >= fast && motion.acceleration_mps2(k) < settings.stableAcceleration_mps2();
+            run = calm ? run + 1 : 0;
+            if (run == need) {
+                return Optional.of(
+                        new Estimate(motion.time_s(k - need + 1), settings.stableTime_s() / 3));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private double landing_s(double opening_s) {
+        int need = motion.points(settings.groundTime_s());
+        int run = 0;
+        for (int k = motion.index(opening_s); k < motion.size(); k++) {
+            run = motion.speed_mps(k) < settings.groundSpeed_mps() ? run + 1 : 0;
+            if (run == need) {
+                return motion.time_s(k - need + 1);
+            }
+        }
+        return motion.end_s();
+    }
+
+    private double groundEnd_s() {
+        for (int k = 0; k < motion.size(); k++) {
+            if (motion.speed_mps(k) > 2 * settings.groundSpeed_mps()) {
+                return motion.time_s(k);
+            }
+        }
+        return motion.end_s();
+    }
+
+    private void span(List<PhaseSpan> spans, Phase phase, double start_s, double end_s) {
+        if (end_s > start_s) {
+            spans.add(new PhaseSpan(id, phase, new Span(start_s, end_s)));
+        }
+    }
+
+    private Event event(EventKind kind, Estimate at, String text) {
+        return new Event(at.value(), at.sigma(), kind, List.of(id), text);
+    }
+}

@@ -1,0 +1,221 @@
+package pairdown.phase;
+
+import pairdown.height.AlignedLog;
+import pairdown.motion.Trajectory;
+import pairdown.track.EvenSeries;
+import pairdown.track.Velocities;
+
+/**
+ * One participant's velocity as phases are read from it: smoothed and even for the long view, and
+ * the samples themselves for the instant of an exit.
+ */
+final class Motion {
+    /** A log slower than this share of the kernel a sample needs a wider one. */
+    private static final double KERNEL_PER_STEP = 0.8;
+
+    private final EvenSeries east;
+    private final EvenSeries north;
+    private final EvenSeries up;
+    private final Samples samples;
+    private final double clockSigma_s;
+
+    private Motion(
+            EvenSeries east,
+            EvenSeries north,
+            EvenSeries up,
+            Samples samples,
+            double clockSigma_s) {
+        this.east = east;
+        this.north = north;
+        this.up = up;
+        this.samples = samples;
+        this.clockSigma_s = clockSigma_s;
+    }
+
+    /**
+     * Velocity samples in order of time; level and vertical ones have their own times.
+     *
+     * @param differenced whether any of them is a difference of positions
+     */
+    record Samples(EvenTimes level, EvenTimes vertical, double step_s, boolean differenced) {}
+
+    /** Columns of samples, read by index. */
+    static final class EvenTimes {
+        private final double[] time_s;
+        private final double[] first;
+        private final double[] second;
+
+        EvenTimes(double[] time_s, double[] first, double[] second) {
+            this.time_s = time_s;
+            this.first = first;
+            this.second = second;
+        }
+
+        int size() {
+            return time_s.length;
+        }
+
+        double time_s(int i) {
+            return time_s[i];
+        }
+
+        /** East, or up. */
+        double first(int i) {
+            return first[i];
+        }
+
+        /** North, or as {@link #first}. */
+        double second(int i) {
+            return second[i];
+        }
+    }
+
+    static Motion of(AlignedLog log, PhaseSettings settings) {
+        Velocities v =
+                Velocities.of(
+                        log.track(),
+                        log::time_s,
+                        row -> log.hasFix(row) ? log.position(row).height_m() : Double.NaN);
+        EvenTimes level = new EvenTimes(v.levelTimes_s(), v.east_mps(), v.north_mps());
+        double[] up = v.up_mps();
+        EvenTimes vertical = new EvenTimes(v.verticalTimes_s(), up, up);
+        double step_s = Double.isNaN(v.medianStep_s()) ? settings.step_s() : v.medianStep_s();
+        boolean differenced = v.isLevelDifferenced() || v.isVerticalDifferenced();
+        return of(
+                new Samples(level, vertical, step_s, differenced),
+                log.start_s(),
+                log.end_s(),
+                log.clock().offsetSigma_s(),
+                settings);
+    }
+
+    static Motion of(Trajectory trajectory, PhaseSettings settings) {
+        int count = 1 + (int) ((trajectory.end_s() - trajectory.start_s()) / settings.step_s());
+        double[][] columns = new double[4][count];
+        double[] state = new double[Trajectory.VALUES];
+        for (int k = 0; k < count; k++) {
+            columns[0][k] =
+                    Math.min(trajectory.end_s(), trajectory.start_s() + k * settings.step_s());
+            trajectory.read(columns[0][k], state);
+            for (int axis = 0; axis < 3; axis++) {
+                columns[axis + 1][k] = state[3 + axis];
+            }
+        }
+        return of(
+                new Samples(
+                        new EvenTimes(columns[0], columns[1], columns[2]),
+                        new EvenTimes(columns[0], columns[3], columns[3]),
+                        settings.step_s(),
+                        false),
+                trajectory.start_s(),
+                trajectory.end_s(),
+                0,
+                settings);
+    }
+
+    private static Motion of(
+            Samples s, double start_s, double end_s, double clockSigma_s, PhaseSettings settings) {
+        double kernel_s = Math.max(settings.kernel_s(), KERNEL_PER_STEP * s.step_s());
+        double step_s = settings.step_s();
+        int count = 1 + (int) Math.ceil((end_s - start_s) / step_s);
+        return new Motion(
+                EvenSeries.smooth(
+                        s.level().time_s, s.level().first, start_s, step_s, count, kernel_s),
+                EvenSeries.smooth(
+                        s.level().time_s, s.level().second, start_s, step_s, count, kernel_s),
+                EvenSeries.smooth(
+                        s.vertical().time_s, s.vertical().first, start_s, step_s, count, kernel_s),
+                s,
+                clockSigma_s);
+    }
+
+    int size() {
+        return up.size();
+    }
+
+    double time_s(int k) {
+        return up.time_s(k);
+    }
+
+    double start_s() {
+        return up.start_s();
+    }
+
+    double end_s() {
+        return up.end_s();
+    }
+
+    /** Point at or before an instant, held inside the series. */
+    int index(double t_s) {
+        return Math.max(0, Math.min(size() - 1, (int) ((t_s - start_s()) / up.step_s())));
+    }
+
+    int points(double duration_s) {
+        return Math.max(1, (int) Math.round(duration_s / up.step_s()));
+    }
+
+    double step_s() {
+        return up.step_s();
+    }
+
+    EvenSeries east() {
+        return east;
+    }
+
+    EvenSeries north() {
+        return north;
+    }
+
+    EvenSeries up() {
+        return up;
+    }
+
+    Samples samples() {
+        return samples;
+    }
+
+    double clockSigma_s() {
+        return clockSigma_s;
+    }
+
+    /** Sink, positive down (m/s); NaN in a hole. */
+    double sink_mps(int k) {
+        return -up.value(k);
+    }
+
+    double levelSpeed_mps(int k) {
+        return Math.hypot(east.value(k), north.value(k));
+    }
+
+    double speed_mps(int k) {
+        return Math.hypot(levelSpeed_mps(k), up.value(k));
+    }
+
+    /** Rate of change of speed (m/s²), NaN at ends and holes. */
+    double speedRate_mps2(int k) {
+        return k < 1 || k + 1 >= size()
+                ? Double.NaN
+                : (speed_mps(k + 1) - speed_mps(k - 1)) / (2 * up.step_s());
+    }
+
+    /** Size of the acceleration (m/s²), NaN at ends and holes. */
+    double acceleration_mps2(int k) {
+        if (k < 1 || k + 1 >= size()) {
+            return Double.NaN;
+        }
+        double level =
+                Math.hypot(
+                        east.value(k + 1) - east.value(k - 1),
+                        north.value(k + 1) - north.value(k - 1));
+        return Math.hypot(level, up.value(k + 1) - up.value(k - 1)) / (2 * up.step_s());
+    }
+
+    /** Size of the velocity difference to another at one of this motion's points; NaN in a hole. */
+    double apart_mps(Motion other, int k) {
+        double t_s = time_s(k);
+        double level =
+                Math.hypot(
+                        east.value(k) - other.east.at(t_s), north.value(k) - other.north.at(t_s));
+        return Math.hypot(level, up.value(k) - other.up.at(t_s));
+    }
+}

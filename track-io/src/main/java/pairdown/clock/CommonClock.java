@@ -1,0 +1,118 @@
+package pairdown.clock;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import pairdown.attempt.ClockMark;
+import pairdown.time.TimeAxis;
+import pairdown.track.Track;
+
+/** Finds the clock that all logs of an attempt share. */
+public final class CommonClock {
+    private CommonClock() {}
+
+    /**
+     * Maps each log's time onto UTC. Never guesses: a log without evidence gets {@link
+     * ClockMethod#NONE} and the reason in words.
+     *
+     * @param logs at least one
+     * @throws IllegalArgumentException without a log
+     */
+    public static ClockSolution align(List<LoadedLog> logs, ClockSettings settings) {
+        if (logs.isEmpty()) {
+            throw new IllegalArgumentException("a common clock needs at least one log");
+        }
+        List<ClockResult> results = new ArrayList<>();
+        for (LoadedLog log : logs) {
+            results.add(alone(log, settings));
+        }
+        return new ClockSolution(axis(logs, results), results, List.of());
+    }
+
+    private static ClockResult alone(LoadedLog log, ClockSettings settings) {
+        ClockMark mark = log.ref().clock();
+        if (log.track().hasAbsoluteTime()) {
+            double offset_s = mark.offset_s().orElse(0);
+            boolean pinned = mark.offset_s().isPresent();
+            return result(
+                    log,
+                    new ClockMap(offset_s, 0),
+                    pinned ? settings.markSigma_s() : settings.latencySigma_s(),
+                    pinned ? ClockMethod.MARK : ClockMethod.GNSS_TIME,
+                    Optional.empty(),
+                    List.of());
+        }
+        if (mark.zero().isPresent()) {
+            return result(
+                    log,
+                    ClockMap.IDENTITY,
+                    settings.markSigma_s(),
+                    ClockMethod.MARK,
+                    mark.zero(),
+                    List.of());
+        }
+        return result(
+                log,
+                ClockMap.IDENTITY,
+                0,
+                ClockMethod.NONE,
+                Optional.empty(),
+                List.of("the log has no absolute time and nothing to align it by"));
+    }
+
+    private static ClockResult result(
+            LoadedLog log,
+            ClockMap map,
+            double sigma_s,
+            ClockMethod method,
+            Optional<Instant> zero,
+            List<String> warnings) {
+        return new ClockResult(
+                log.participant().id(),
+                log.ref().file(),
+                map,
+                sigma_s,
+                method,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                zero,
+                Optional.empty(),
+                Optional.empty(),
+                warnings);
+    }
+
+    /** Starts at the first fix of any usable log, or at the epoch of time if none is usable. */
+    static TimeAxis axis(List<LoadedLog> logs, List<ClockResult> results) {
+        Instant first = Instant.MAX;
+        for (int i = 0; i < logs.size(); i++) {
+            ClockResult r = results.get(i);
+            if (!r.isUsable()) {
+                continue;
+            }
+            Track track = logs.get(i).track();
+            double tLog_s = track.time_s(firstFix(track));
+            Instant at =
+                    track.epoch()
+                            .map(e -> new TimeAxis(e).instant(r.map().toUtc_s(tLog_s)))
+                            .orElseGet(
+                                    () ->
+                                            new TimeAxis(r.zero().orElseThrow())
+                                                    .instant(tLog_s * (1 + r.map().rate())));
+            if (track.hasPositions() && at.isBefore(first)) {
+                first = at;
+            }
+        }
+        return new TimeAxis(first.equals(Instant.MAX) ? Instant.EPOCH : first);
+    }
+
+    private static int firstFix(Track track) {
+        for (int i = 0; i < track.size(); i++) {
+            if (track.hasPosition(i)) {
+                return i;
+            }
+        }
+        return 0;
+    }
+}
