@@ -93,6 +93,21 @@ public final class PairSeries {
         return column == null ? Double.NaN : column[row];
     }
 
+    /**
+     * The figure at an instant, linear between rows; NaN outside the series or where a neighbouring
+     * row is.
+     */
+    public double at(Figure figure, double t_s) {
+        double row = (t_s - start_s) / step_s;
+        if (!(row >= 0 && row <= size - 1)) {
+            return Double.NaN;
+        }
+        int before = Math.min((int) row, Math.max(0, size - 2));
+        double share = row - before;
+        double a = value(figure, before);
+        return share == 0 ? a : a + share * (value(figure, before + 1) - a);
+    }
+
     /** The row nearest to an instant, or −1 outside the series. */
     public int rowNear(double t_s) {
         long row = Math.round((t_s - start_s) / step_s);
