@@ -27,8 +27,13 @@ public enum Channel {
     VERTICAL_ACCURACY("verticalAccuracy_m", Dimension.LENGTH),
     SPEED_ACCURACY("speedAccuracy_mps", Dimension.SPEED),
     SATELLITES("satellites"),
+    /**
+     * How the receiver made the fix: 0 none, 2 without height, 3 with height, 4 differentially
+     * corrected, 5 carrier phase with float, 6 with fixed ambiguities.
+     */
     FIX_TYPE("fixType"),
     INDICATED_AIRSPEED("indicatedAirspeed_mps", Dimension.SPEED),
+    TRUE_AIRSPEED("trueAirspeed_mps", Dimension.SPEED),
     PRESSURE_ALTITUDE("pressureAltitude_m", Dimension.LENGTH),
     STATIC_PRESSURE("staticPressure_hPa", Dimension.PRESSURE),
     OUTSIDE_AIR_TEMPERATURE("outsideAirTemperature_C", Dimension.TEMPERATURE),

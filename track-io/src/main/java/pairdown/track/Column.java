@@ -58,6 +58,24 @@ final class Column {
         return out;
     }
 
+    /** The given rows alone, in that order. */
+    Column finished(int[] rows) {
+        return finished(rows.length, rows);
+    }
+
+    boolean hasValue() {
+        return Arrays.stream(doubles).anyMatch(v -> !Double.isNaN(v)) || hasFloat();
+    }
+
+    private boolean hasFloat() {
+        for (float v : floats) {
+            if (!Float.isNaN(v)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void put(int row, double value) {
         if (wide) {
             doubles[row] = value;

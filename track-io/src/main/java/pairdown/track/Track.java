@@ -219,6 +219,36 @@ public final class Track {
             return new Track(epoch, datum, times, done, report);
         }
 
+        /**
+         * The track of the rows {@code rows} alone, in that order, at the times given instead of
+         * those they were added with: for a reader that mends dates and drops rows at the end.
+         *
+         * @param time_s never falling, one for each row
+         * @throws IllegalArgumentException if there are no rows, or not one time for each
+         */
+        public Track build(
+                Optional<Instant> epoch,
+                HeightDatum datum,
+                LogReport report,
+                int[] rows,
+                double[] time_s) {
+            if (rows.length == 0 || rows.length != time_s.length) {
+                throw new IllegalArgumentException(rows.length + " rows, " + time_s.length + " times");
+            }
+            Map<Channel, Column> done = new EnumMap<>(Channel.class);
+            columns.forEach((channel, column) -> done.put(channel, column.finished(rows)));
+            done.values().removeIf(column -> !column.hasValue());
+            return new Track(epoch, datum, time_s.clone(), done, report);
+        }
+
+        /** Takes a value back: the row has none. */
+        public void clear(Channel channel, int row) {
+            Column column = columns.get(channel);
+            if (column != null) {
+                column.set(row, Double.NaN);
+            }
+        }
+
         private int[] orderByTime() {
             Integer[] order = new Integer[size];
             Arrays.setAll(order, i -> i);

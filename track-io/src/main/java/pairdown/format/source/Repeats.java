@@ -1,0 +1,129 @@
+package pairdown.format.source;
+
+import java.util.Arrays;
+import pairdown.track.Channel;
+
+/**
+ * Rows that say nothing new: the same row twice, and positions a receiver or logger held while it
+ * had no new one.
+ */
+final class Repeats {
+    private static final double NS_PER_S = 1e9;
+
+    /** Mean metres in a degree of arc of a great circle; only sizes of jumps are judged with it. */
+    private static final double M_PER_DEG = 111_195;
+
+    private final Rows rows;
+    private final Notes notes;
+    private final ReadSettings settings;
+
+    Repeats(Rows rows, Notes notes, ReadSettings settings) {
+        this.rows = rows;
+        this.notes = notes;
+        this.settings = settings;
+    }
+
+    /** The rows to keep of those given in order of time. */
+    int[] dropped(int[] order) {
+        int[] kept = withoutDuplicates(order);
+        dropHeldPositions(kept);
+        return kept;
+    }
+
+    private int[] withoutDuplicates(int[] order) {
+        int[] kept = new int[order.length];
+        int n = 0;
+        int sameTimeFrom = 0;
+        for (int row : order) {
+            if (n > 0 && rows.time_ns(kept[n - 1]) != rows.time_ns(row)) {
+                sameTimeFrom = n;
+            }
+            boolean duplicate = false;
+            for (int i = n - 1; i >= Math.max(sameTimeFrom, n - 8) && !duplicate; i--) {
+                duplicate = same(kept[i], row);
+            }
+            if (duplicate) {
+                notes.skip(rows.line(row), "duplicate of an earlier record");
+            } else {
+                kept[n++] = row;
+            }
+        }
+        return n == order.length ? order : Arrays.copyOf(kept, n);
+    }
+
+    private boolean same(int a, int b) {
+        for (Channel channel : Channel.values()) {
+            if (Double.compare(rows.get(channel, a), rows.get(channel, b)) != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Takes the position from rows that repeat it to the last digit while the log moves: by its own
+     * speed, or by the jump that ends the repeats when the log moved before them too. The first row
+     * of such a run keeps its position: it was new there.
+     */
+    private void dropHeldPositions(int[] order) {
+        int from = 0;
+        double speedBefore_mps = 0;
+        while (from < order.length) {
+            int to = from + 1;
+            while (to < order.length && samePlace(order[from], order[to])) {
+                to++;
+            }
+            if (to - from >= settings.frozenRows() && wasMoving(order, from, to, speedBefore_mps)) {
+                for (int i = from + 1; i < to; i++) {
+                    rows.clearPosition(order[i]);
+                    notes.skip(
+                            rows.line(order[i]),
+                            "position held since line " + rows.line(order[from]) + " while moving");
+                }
+            }
+            if (to < order.length) {
+                speedBefore_mps = speed_mps(order[from], order[to]);
+            }
+            from = to;
+        }
+    }
+
+    private boolean samePlace(int a, int b) {
+        double latitude = rows.get(Channel.LATITUDE, a);
+        return latitude == rows.get(Channel.LATITUDE, b)
+                && rows.get(Channel.LONGITUDE, a) == rows.get(Channel.LONGITUDE, b)
+                && Double.compare(rows.get(Channel.HEIGHT, a), rows.get(Channel.HEIGHT, b)) == 0;
+    }
+
+    private boolean wasMoving(int[] order, int from, int to, double speedBefore_mps) {
+        double slowest_mps = Double.POSITIVE_INFINITY;
+        for (int i = from; i < to; i++) {
+            slowest_mps = Math.min(slowest_mps, loggedSpeed_mps(order[i]));
+        }
+        if (!Double.isNaN(slowest_mps)) {
+            return slowest_mps > settings.frozenSpeed_mps();
+        }
+        return to < order.length
+                && speedBefore_mps > settings.frozenSpeed_mps()
+                && speed_mps(order[from], order[to]) > settings.frozenSpeed_mps();
+    }
+
+    private double loggedSpeed_mps(int row) {
+        double ground_mps = rows.get(Channel.GROUND_SPEED, row);
+        return Double.isNaN(ground_mps)
+                ? Math.hypot(
+                        rows.get(Channel.VELOCITY_NORTH, row),
+                        rows.get(Channel.VELOCITY_EAST, row))
+                : ground_mps;
+    }
+
+    private double speed_mps(int a, int b) {
+        double dt_s = (rows.time_ns(b) - rows.time_ns(a)) / NS_PER_S;
+        double north_m = (rows.get(Channel.LATITUDE, b) - rows.get(Channel.LATITUDE, a)) * M_PER_DEG;
+        double east_m =
+                (rows.get(Channel.LONGITUDE, b) - rows.get(Channel.LONGITUDE, a))
+                        * M_PER_DEG
+                        * Math.cos(Math.toRadians(rows.get(Channel.LATITUDE, a)));
+        return dt_s > 0 ? Math.hypot(north_m, east_m) / dt_s : 0;
+    }
+}
