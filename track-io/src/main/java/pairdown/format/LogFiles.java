@@ -22,7 +22,8 @@ public final class LogFiles {
      * Reads a log; its format is found by its content, not by its name.
      *
      * @param columnMap a column map, for a CSV log whose header is not self-explanatory
-     * @throws UnusableInputException if the file can't be read, is no log, or holds no usable record
+     * @throws UnusableInputException if the file can't be read, is no log, or holds no usable
+     *     record
      */
     public static Track read(Path file, Optional<Path> columnMap) throws UnusableInputException {
         return read(LogSource.of(file), columnMap);

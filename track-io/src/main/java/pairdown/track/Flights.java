@@ -69,7 +69,8 @@ public final class Flights {
 
     /** Rows before which the log is cut, rising, none of them 0 or the size. */
     private List<Integer> cuts() {
-        double longGap_s = Math.max(settings.gap_s(), settings.gapSteps() * Gaps.usualStep_s(track));
+        double longGap_s =
+                Math.max(settings.gap_s(), settings.gapSteps() * Gaps.usualStep_s(track));
         List<Integer> cuts = new ArrayList<>();
         int stayFrom = -1;
         LocalFrame frame = null;

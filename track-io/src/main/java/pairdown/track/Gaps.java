@@ -18,7 +18,9 @@ public final class Gaps {
 
     private Gaps() {}
 
-    /** The holes between rows with a position (between any rows in a log without), on its own clock. */
+    /**
+     * The holes between rows with a position (between any rows in a log without), on its own clock.
+     */
     public static List<Span> of(Track track) {
         double longest_s = Math.max(LEAST_S, STEPS * usualStep_s(track));
         List<Span> gaps = new ArrayList<>();

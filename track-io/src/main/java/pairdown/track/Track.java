@@ -233,7 +233,8 @@ public final class Track {
                 int[] rows,
                 double[] time_s) {
             if (rows.length == 0 || rows.length != time_s.length) {
-                throw new IllegalArgumentException(rows.length + " rows, " + time_s.length + " times");
+                throw new IllegalArgumentException(
+                        rows.length + " rows, " + time_s.length + " times");
             }
             Map<Channel, Column> done = new EnumMap<>(Channel.class);
             columns.forEach((channel, column) -> done.put(channel, column.finished(rows)));

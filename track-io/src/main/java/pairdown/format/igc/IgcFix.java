@@ -32,7 +32,7 @@ final class IgcFix {
         if (hour < 0 || hour > 23 || minute < 0 || minute > 59 || second < 0 || second > 60) {
             return -1;
         }
-        return (hour * 3600L + minute * 60 + second) * SECOND_NS;
+        return (hour * 3600L + minute * 60L + second) * SECOND_NS;
     }
 
     /**

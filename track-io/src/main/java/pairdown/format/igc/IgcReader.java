@@ -25,7 +25,6 @@ final class IgcReader {
     private static final int B_LENGTH = IgcFix.LENGTH;
     private static final int K_LENGTH = 7;
 
-    private final LogSource source;
     private final Notes notes = new Notes();
     private final Rows rows;
     private final DayClock clock = new DayClock();
@@ -36,7 +35,6 @@ final class IgcReader {
     private boolean pressureSeen;
 
     IgcReader(LogSource source) {
-        this.source = source;
         this.rows = new Rows(source, "igc", notes);
     }
 
@@ -121,8 +119,7 @@ final class IgcReader {
         double lat = IgcFix.degrees(a, b + 7, 2, further(lines, "LAD"));
         double lon = IgcFix.degrees(a, b + 15, 3, further(lines, "LOD"));
         boolean placed =
-                rows.position(
-                        a[b + 14] == 'S' ? -lat : lat, a[b + 23] == 'W' ? -lon : lon);
+                rows.position(a[b + 14] == 'S' ? -lat : lat, a[b + 23] == 'W' ? -lon : lon);
         double height_m = height(a, b + 30);
         if (placed && height_m != 0) {
             rows.set(Channel.HEIGHT, height_m);

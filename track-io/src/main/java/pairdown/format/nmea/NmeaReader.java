@@ -31,17 +31,19 @@ final class NmeaReader {
     private static final int ZDA = code('Z', 'D', 'A');
     private static final int GLL = code('G', 'L', 'L');
 
-    private final LogSource source;
     private final Notes notes = new Notes();
     private final Rows rows;
     private final DayClock clock = new DayClock();
     private final Sentence sentence = new Sentence();
     private final Epoch epoch = new Epoch();
     private boolean checksums;
+
+    /** Whether the log has sentences that say more than GLL, which is then left alone. */
+    private boolean fullSentences;
+
     private double lastSeparation_m = Double.NaN;
 
     NmeaReader(LogSource source) {
-        this.source = source;
         this.rows = new Rows(source, "nmea", notes);
     }
 
@@ -99,13 +101,14 @@ final class NmeaReader {
 
     private void sentence(long line) {
         int type = sentence.type();
+        fullSentences |= type == RMC || type == GGA || type == GNS;
         if (type == RMC) {
             rmc(line);
         } else if (type == GGA) {
             gga(line);
         } else if (type == GNS) {
             gns(line);
-        } else if (type == GLL) {
+        } else if (type == GLL && !fullSentences) {
             gll(line);
         } else if (type == GST) {
             gst(line);
@@ -205,7 +208,9 @@ final class NmeaReader {
         }
     }
 
-    /** One sigma of latitude, longitude and height; level accuracy is their mean square per axis. */
+    /**
+     * One sigma of latitude, longitude and height; level accuracy is their mean square per axis.
+     */
     private void gst(long line) {
         if (enter(1, line)) {
             double level_m = Math.hypot(sentence.number(6), sentence.number(7)) / Math.sqrt(2);

@@ -131,10 +131,10 @@ final class Sentence {
         double share = length > 6 ? Numbers.parse(bytes, at + 6, at + length, (byte) '.') : 0;
         if (!(share >= 0 && share < 1)) {
             return length == 7 && bytes[at + 6] == '.'
-                    ? (hour * 3600L + minute * 60 + second) * SECOND_NS
+                    ? (hour * 3600L + minute * 60L + second) * SECOND_NS
                     : IsoTime.NONE;
         }
-        return (hour * 3600L + minute * 60 + second) * SECOND_NS + Math.round(share * SECOND_NS);
+        return (hour * 3600L + minute * 60L + second) * SECOND_NS + Math.round(share * SECOND_NS);
     }
 
     /** Degrees from {@code dddmm.mmm} and the hemisphere in the next field; NaN if unreadable. */

@@ -7,8 +7,8 @@ import java.util.Arrays;
 
 /**
  * A stream's lines as ranges of a byte array, without an object a line: {@link #next} moves on,
- * {@link #bytes}, {@link #from} and {@link #to} say where the line lies until then. Ends of line are
- * LF, CR LF and CR.
+ * {@link #bytes}, {@link #from} and {@link #to} say where the line lies until then. Ends of line
+ * are LF, CR LF and CR.
  */
 public final class ByteLines {
     private static final int CHUNK = 1 << 17;

@@ -23,7 +23,9 @@ public final class DayClock {
         return dated;
     }
 
-    /** The instant of a row at a time of day, from 1970, or from the first midnight while undated. */
+    /**
+     * The instant of a row at a time of day, from 1970, or from the first midnight while undated.
+     */
     public long at(long timeOfDay_ns, Rows rows) {
         long t_ns = near(timeOfDay_ns);
         day_ns = Math.floorDiv(t_ns, DAY_NS) * DAY_NS;

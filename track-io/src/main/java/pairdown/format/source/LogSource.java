@@ -38,7 +38,8 @@ public final class LogSource {
     public static LogSource of(Path file) throws UnusableInputException {
         String name = String.valueOf(file.getFileName());
         if (Files.isDirectory(file)) {
-            throw new UnusableInputException("is a folder, not a log", file.toString(), "name a file");
+            throw new UnusableInputException(
+                    "is a folder, not a log", file.toString(), "name a file");
         }
         if (!Files.isReadable(file)) {
             throw new UnusableInputException(

@@ -112,14 +112,14 @@ final class Repeats {
         double ground_mps = rows.get(Channel.GROUND_SPEED, row);
         return Double.isNaN(ground_mps)
                 ? Math.hypot(
-                        rows.get(Channel.VELOCITY_NORTH, row),
-                        rows.get(Channel.VELOCITY_EAST, row))
+                        rows.get(Channel.VELOCITY_NORTH, row), rows.get(Channel.VELOCITY_EAST, row))
                 : ground_mps;
     }
 
     private double speed_mps(int a, int b) {
         double dt_s = (rows.time_ns(b) - rows.time_ns(a)) / NS_PER_S;
-        double north_m = (rows.get(Channel.LATITUDE, b) - rows.get(Channel.LATITUDE, a)) * M_PER_DEG;
+        double north_m =
+                (rows.get(Channel.LATITUDE, b) - rows.get(Channel.LATITUDE, a)) * M_PER_DEG;
         double east_m =
                 (rows.get(Channel.LONGITUDE, b) - rows.get(Channel.LONGITUDE, a))
                         * M_PER_DEG
