@@ -91,7 +91,7 @@ final class Sentence {
     }
 
     static int code(int a, int b, int c) {
-        return a << 16 | b << 8 | c;
+        return (a << 16) | (b << 8) | c;
     }
 
     boolean isEmpty(int field) {

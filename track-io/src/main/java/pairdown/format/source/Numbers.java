@@ -76,7 +76,7 @@ public final class Numbers {
     private static double slow(byte[] a, int from, int to, byte decimalMark) {
         for (int i = from; i < to; i++) {
             boolean allowed =
-                    a[i] >= '0' && a[i] <= '9'
+                    (a[i] >= '0' && a[i] <= '9')
                             || a[i] == decimalMark
                             || a[i] == '-'
                             || a[i] == '+'

@@ -28,7 +28,7 @@ final class Plausible {
             case VELOCITY_NORTH, VELOCITY_EAST, VELOCITY_DOWN ->
                     Math.abs(value) > limits.speedLimit_mps();
             case GROUND_SPEED, INDICATED_AIRSPEED, TRUE_AIRSPEED ->
-                    value < 0 && channel == Channel.GROUND_SPEED
+                    (value < 0 && channel == Channel.GROUND_SPEED)
                             || Math.abs(value) > limits.speedLimit_mps();
             case HORIZONTAL_ACCURACY, VERTICAL_ACCURACY, SPEED_ACCURACY -> value < 0;
             case TRACK, HEADING -> !(Math.abs(value) <= 360);
