@@ -5,8 +5,6 @@ import java.io.EOFException;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipEntry;
@@ -57,13 +55,11 @@ final class Unpacked {
         Counted packed = new Counted(in);
         ZipInputStream zip = new ZipInputStream(packed);
         InputStream guarded = new Guarded(new Lenient(zip), packed, source);
-        List<String> names = new ArrayList<>();
         try {
             for (ZipEntry e = zip.getNextEntry(); e != null; e = zip.getNextEntry()) {
                 if (!mayBeLog(e)) {
                     continue;
                 }
-                names.add(e.getName());
                 return new OnlyEntry(guarded, zip, source, e.getName());
             }
         } catch (ZipException | EOFException | IllegalArgumentException e) {
