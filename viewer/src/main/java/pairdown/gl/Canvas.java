@@ -58,9 +58,9 @@ public interface Canvas {
 
     /**
      * Begins a picture that is kept: where the one kept under {@code slot} has this key, size and
-     * place, it is shown again and the answer is false; else what is drawn until {@link #endPicture}
-     * makes it anew. The key must differ whenever the drawing would. Not inside another picture or a
-     * clip.
+     * place, it is shown again and the answer is false; else what is drawn until {@link
+     * #endPicture} makes it anew. The key must differ whenever the drawing would. Not inside
+     * another picture or a clip.
      *
      * @param slot small and not negative
      */

@@ -8,7 +8,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lwjgl.nanovg.NVGColor;
 import org.lwjgl.nanovg.NVGPaint;
@@ -22,15 +24,12 @@ import org.lwjgl.system.MemoryUtil;
  */
 public final class VectorCanvas implements Canvas, AutoCloseable {
     private static final int FIRST_TEXT_BYTES = 1024;
-    private static final String[] FACES = {
-        "Inter-Regular", "Inter-SemiBold", "JetBrainsMono-Regular", "JetBrainsMono-Bold"
-    };
 
     private final long vg;
     private final NVGColor colour = NVGColor.malloc();
     private final NVGPaint paint = NVGPaint.malloc();
     private final List<ByteBuffer> fonts = new ArrayList<>();
-    private final int[] faces = new int[Face.values().length];
+    private final Map<Face, Integer> faces = new EnumMap<>(Face.class);
     private final List<@Nullable KeptPicture> pictures = new ArrayList<>();
     private final float[] clips = new float[4 * 16];
     private int clipDepth;
@@ -55,10 +54,19 @@ public final class VectorCanvas implements Canvas, AutoCloseable {
             throw new IllegalStateException("no flat drawing on this OpenGL context");
         }
         VectorCanvas canvas = new VectorCanvas(vg);
-        for (int i = 0; i < FACES.length; i++) {
-            canvas.faces[i] = canvas.load(FACES[i]);
+        for (Face face : Face.values()) {
+            canvas.faces.put(face, canvas.load(fontOf(face)));
         }
         return canvas;
+    }
+
+    private static String fontOf(Face face) {
+        return switch (face) {
+            case TEXT -> "Inter-Regular";
+            case TEXT_BOLD -> "Inter-SemiBold";
+            case FIGURES -> "JetBrainsMono-Regular";
+            case FIGURES_BOLD -> "JetBrainsMono-Bold";
+        };
     }
 
     private int load(String name) {
@@ -117,8 +125,7 @@ public final class VectorCanvas implements Canvas, AutoCloseable {
     }
 
     @Override
-    public void roundFill(
-            float x, float y, float width, float height, float radius, int rgba) {
+    public void roundFill(float x, float y, float width, float height, float radius, int rgba) {
         nvgBeginPath(vg);
         nvgRoundedRect(vg, x, y, width, height, radius);
         fillPath(rgba);
@@ -126,13 +133,7 @@ public final class VectorCanvas implements Canvas, AutoCloseable {
 
     @Override
     public void outline(
-            float x,
-            float y,
-            float width,
-            float height,
-            float radius,
-            float thickness,
-            int rgba) {
+            float x, float y, float width, float height, float radius, float thickness, int rgba) {
         float half = thickness / 2;
         nvgBeginPath(vg);
         nvgRoundedRect(vg, x + half, y + half, width - thickness, height - thickness, radius);
@@ -195,8 +196,8 @@ public final class VectorCanvas implements Canvas, AutoCloseable {
 
     private NVGColor colour(int rgba) {
         return colour.r((rgba >>> 24) / 255f)
-                .g((rgba >>> 16 & 0xFF) / 255f)
-                .b((rgba >>> 8 & 0xFF) / 255f)
+                .g(((rgba >>> 16) & 0xFF) / 255f)
+                .b(((rgba >>> 8) & 0xFF) / 255f)
                 .a((rgba & 0xFF) / 255f);
     }
 
@@ -231,7 +232,7 @@ public final class VectorCanvas implements Canvas, AutoCloseable {
     }
 
     private long encode(CharSequence words, Face face, float size) {
-        nvgFontFaceId(vg, faces[face.ordinal()]);
+        nvgFontFaceId(vg, faces.getOrDefault(face, 0));
         nvgFontSize(vg, size);
         if (text.capacity() < 3 * words.length()) {
             MemoryUtil.memFree(text);
@@ -242,19 +243,21 @@ public final class VectorCanvas implements Canvas, AutoCloseable {
         return MemoryUtil.memAddress0(text);
     }
 
-    /** In UTF-8; a character outside the basic plane, which no face has, becomes a question mark. */
+    /**
+     * In UTF-8; a character outside the basic plane, which no face has, becomes a question mark.
+     */
     static void utf8(CharSequence words, ByteBuffer into) {
         for (int i = 0; i < words.length(); i++) {
             char c = words.charAt(i);
             if (c < 0x80) {
                 into.put((byte) c);
             } else if (c < 0x800) {
-                into.put((byte) (0xC0 | c >> 6)).put((byte) (0x80 | c & 0x3F));
+                into.put((byte) (0xC0 | (c >> 6))).put((byte) (0x80 | (c & 0x3F)));
             } else if (Character.isSurrogate(c)) {
                 into.put((byte) '?');
             } else {
-                into.put((byte) (0xE0 | c >> 12));
-                into.put((byte) (0x80 | c >> 6 & 0x3F)).put((byte) (0x80 | c & 0x3F));
+                into.put((byte) (0xE0 | (c >> 12)));
+                into.put((byte) (0x80 | ((c >> 6) & 0x3F))).put((byte) (0x80 | (c & 0x3F)));
             }
         }
     }
@@ -280,8 +283,7 @@ public final class VectorCanvas implements Canvas, AutoCloseable {
     }
 
     @Override
-    public boolean beginPicture(
-            int slot, long key, float x, float y, float width, float height) {
+    public boolean beginPicture(int slot, long key, float x, float y, float width, float height) {
         while (pictures.size() <= slot) {
             pictures.add(null);
         }

@@ -22,8 +22,8 @@ public final class Contrast {
     /** Relative luminance, 0 for black to 1 for white. */
     public static double luminance(int rgba) {
         return 0.2126 * linear(rgba >>> 24)
-                + 0.7152 * linear(rgba >>> 16 & 0xFF)
-                + 0.0722 * linear(rgba >>> 8 & 0xFF);
+                + 0.7152 * linear((rgba >>> 16) & 0xFF)
+                + 0.0722 * linear((rgba >>> 8) & 0xFF);
     }
 
     private static double linear(int channel) {

@@ -6,11 +6,11 @@ import java.util.List;
  * The colours of everything drawn, each as red, green, blue, opacity from the top byte down.
  *
  * <p>Text stands only in {@code ink} and {@code inkSoft}, on {@code paper}, {@code panel}, {@code
- * control} or {@code chosen}; each of these pairs has a contrast of at least 7. Participants' colours
- * are those of Okabe and Ito, "Color Universal Design" (2008), told apart by people with any of the
- * common kinds of colour vision; on light ground the pale ones are darkened, hue kept, until a line
- * stands out at 3 or better. A colour never says anything alone: a {@link Marker}, a place or a
- * label says it too.
+ * control} or {@code chosen}; each of these pairs has a contrast of at least 7. Participants'
+ * colours are those of Okabe and Ito, "Color Universal Design" (2008), told apart by people with
+ * any of the common kinds of colour vision; on light ground the pale ones are darkened, hue kept,
+ * until a line stands out at 3 or better. A colour never says anything alone: a {@link Marker}, a
+ * place or a label says it too.
  *
  * @param isDark whether light ink stands on dark paper
  * @param paper behind strips and text
@@ -74,8 +74,14 @@ public record Palette(
                     0xA33F00FF,
                     0xF1F4F6E6,
                     List.of(
-                            0x0072B2FF, 0xD55E00FF, 0x009E73FF, 0xC776A3FF, 0xC08400FF,
-                            0x4797C5FF, 0x10151AFF, 0x9A9227FF),
+                            0x0072B2FF,
+                            0xD55E00FF,
+                            0x009E73FF,
+                            0xC776A3FF,
+                            0xC08400FF,
+                            0x4797C5FF,
+                            0x10151AFF,
+                            0x9A9227FF),
                     0xDCE9F2FF,
                     0xE6E3D8FF,
                     0xB9B4A2FF);
@@ -100,8 +106,14 @@ public record Palette(
                     0xFF9A4DFF,
                     0x10161CE6,
                     List.of(
-                            0x4A9BD9FF, 0xE8772EFF, 0x00B386FF, 0xDC93BCFF, 0xE69F00FF,
-                            0x8CCDF2FF, 0xF4F6F8FF, 0xF0E442FF),
+                            0x4A9BD9FF,
+                            0xE8772EFF,
+                            0x00B386FF,
+                            0xDC93BCFF,
+                            0xE69F00FF,
+                            0x8CCDF2FF,
+                            0xF4F6F8FF,
+                            0xF0E442FF),
                     0x18232DFF,
                     0x23231FFF,
                     0x4B4A42FF);
@@ -117,6 +129,6 @@ public record Palette(
 
     /** The same colour with another opacity, 0 to 255. */
     public static int withOpacity(int rgba, int opacity) {
-        return rgba & 0xFFFFFF00 | opacity;
+        return (rgba & 0xFFFFFF00) | opacity;
     }
 }

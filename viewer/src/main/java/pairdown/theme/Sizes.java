@@ -1,8 +1,8 @@
 package pairdown.theme;
 
 /**
- * Sizes on the glass. All are millimetres turned into pixels, so that a gloved finger finds a target
- * and a figure reads at arm's length whatever the display.
+ * Sizes on the glass. All are millimetres turned into pixels, so that a gloved finger finds a
+ * target and a figure reads at arm's length whatever the display.
  *
  * @param perMm pixels a millimetre
  */
@@ -38,8 +38,7 @@ public record Sizes(float perMm) {
      * @param pixel_mm side of a pixel as the display says; 0 where it does not
      * @param zoom the person's own factor
      */
-    public static Sizes of(
-            int width_px, int height_px, float scale, double pixel_mm, double zoom) {
+    public static Sizes of(int width_px, int height_px, float scale, double pixel_mm, double zoom) {
         boolean believed = pixel_mm >= FINEST_PIXEL_MM && pixel_mm <= COARSEST_PIXEL_MM;
         float natural = believed ? (float) (1 / pixel_mm) : AT_100_PERCENT * scale;
         float fitting = Math.min(width_px / LEAST_WIDTH_MM, height_px / LEAST_HEIGHT_MM);
