@@ -1,13 +1,21 @@
 package pairdown.format;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import pairdown.format.csv.CsvWriter;
+import pairdown.format.geojson.GeoJsonWriter;
+import pairdown.format.gpx.GpxWriter;
 import pairdown.format.igc.IgcFormat;
+import pairdown.format.igc.IgcWriter;
+import pairdown.format.kml.KmlWriter;
 import pairdown.format.nmea.NmeaFormat;
+import pairdown.format.nmea.NmeaWriter;
 import pairdown.format.source.LogSource;
 import pairdown.format.source.TrackFormat;
+import pairdown.format.source.TrackWriter;
 import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
 
@@ -16,7 +24,51 @@ public final class LogFiles {
     /** In order of how sure their first bytes make one. */
     private static final List<TrackFormat> FORMATS = List.of(new NmeaFormat(), new IgcFormat());
 
+    private static final List<TrackWriter> WRITERS =
+            List.of(
+                    new GpxWriter(),
+                    new KmlWriter(),
+                    new IgcWriter(),
+                    new CsvWriter(),
+                    new GeoJsonWriter(),
+                    new NmeaWriter());
+
     private LogFiles() {}
+
+    /** Names of the formats that {@link #write} knows. */
+    public static List<String> writable() {
+        return WRITERS.stream().map(TrackWriter::key).toList();
+    }
+
+    /**
+     * Writes a track: its rows with a position, in CSV all of them.
+     *
+     * @param format one of {@link #writable()}
+     * @throws UnusableInputException if the format can't hold the track: most want instants and
+     *     positions
+     * @throws IllegalArgumentException if there is no such format
+     */
+    public static void write(Track track, String format, OutputStream out)
+            throws IOException, UnusableInputException {
+        TrackWriter writer =
+                WRITERS.stream()
+                        .filter(w -> w.key().equals(format))
+                        .findFirst()
+                        .orElseThrow(
+                                () ->
+                                        new IllegalArgumentException(
+                                                "no format '" + format + "', only " + writable()));
+        String name = track.report().file();
+        if (!track.hasAbsoluteTime() && !writer.allowsRelativeTime()) {
+            throw new UnusableInputException(
+                    "has no absolute time, which " + format + " needs", name, "write it as csv");
+        }
+        if (!track.hasPositions() && !writer.allowsNoPositions()) {
+            throw new UnusableInputException(
+                    "has no positions, which " + format + " needs", name, "write it as csv");
+        }
+        writer.write(track, out);
+    }
 
     /**
      * Reads a log; its format is found by its content, not by its name.
