@@ -1,0 +1,277 @@
+package pairdown.motion;
+
+import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
+
+/**
+ * One pass of the three axes' filters over a log, in step, so that a fix is accepted or refused as
+ * a whole. Arrays are made once and used by every pass; nothing is allocated per fix.
+ */
+final class ForwardPass {
+    static final byte POSITION = 1;
+    static final byte VELOCITY = 2;
+
+    static final double START_SIGMA_M = 1000;
+    static final double START_SIGMA_MPS = 100;
+    static final double START_SIGMA_MPS2 = 20;
+    private static final int LEAST_REFUSALS = 3;
+
+    private final Fixes fixes;
+    private final SmootherSettings settings;
+    private final double[] gate = new double[Fixes.AXES + 1];
+    private final AxisFilter[] filter = new AxisFilter[Fixes.AXES];
+    private final InnovationSum[] sums = new InnovationSum[4];
+    private final double[] innovation = new double[Fixes.AXES];
+    private final double[] expected = new double[Fixes.AXES];
+
+    final float[] jerk_m2ps5;
+    final double[][] saved = new double[Fixes.AXES][];
+    final byte[] accepted;
+
+    /** Effective variances, as used; infinite where a measurement is missing or refused. */
+    final float[][] positionVariance = new float[Fixes.AXES][];
+
+    final float[][] velocityVariance = new float[Fixes.AXES][];
+
+    /** Size of a refused innovation in sigmas. */
+    final float[] refusedBy;
+
+    private double lastPosition_s;
+    private double gapEnd_s;
+    private int refusals;
+    private double firstRefused_s;
+    private int velocityRefusals;
+    private double firstVelocityRefused_s;
+
+    ForwardPass(Fixes fixes, SmootherSettings settings, JerkProfile jerk) {
+        this.fixes = fixes;
+        this.settings = settings;
+        int n = fixes.size();
+        for (int d = 1; d <= Fixes.AXES; d++) {
+            gate[d] =
+                    new ChiSquaredDistribution(d)
+                            .inverseCumulativeProbability(settings.gateProbability());
+        }
+        for (int axis = 0; axis < Fixes.AXES; axis++) {
+            filter[axis] =
+                    new AxisFilter(fixes.noise.bias_m(axis), fixes.noise.biasTime_s(), fixes.lag_s);
+            saved[axis] = new double[n * AxisFilter.SAVED];
+            positionVariance[axis] = new float[n];
+            velocityVariance[axis] = new float[n];
+        }
+        for (int i = 0; i < sums.length; i++) {
+            sums[i] = new InnovationSum();
+        }
+        accepted = new byte[n];
+        refusedBy = new float[n];
+        jerk_m2ps5 = new float[n];
+        for (int i = 1; i < n; i++) {
+            jerk_m2ps5[i] = (float) jerk.mean(fixes.time_s[i - 1], fixes.time_s[i]);
+        }
+    }
+
+    /** Filters the whole log with measurement variances times {@code scale}. */
+    void run(NoiseScale scale, double gateWidening) {
+        for (InnovationSum sum : sums) {
+            sum.clear();
+        }
+        start();
+        for (int i = 0; i < fixes.size(); i++) {
+            double dt = i == 0 ? 0 : fixes.time_s[i] - fixes.time_s[i - 1];
+            accepted[i] = 0;
+            refusedBy[i] = 0;
+            for (AxisFilter f : filter) {
+                f.predict(dt, jerk_m2ps5[i]);
+            }
+            position(i, scale, gateWidening);
+            velocity(i, scale, gateWidening);
+            for (int axis = 0; axis < Fixes.AXES; axis++) {
+                filter[axis].save(saved[axis], i * AxisFilter.SAVED);
+            }
+        }
+    }
+
+    private void start() {
+        for (int axis = 0; axis < Fixes.AXES; axis++) {
+            double v0 = firstFinite(fixes.velocity_mps[axis]);
+            filter[axis].start(
+                    firstFinite(fixes.position_m[axis]),
+                    START_SIGMA_M,
+                    Double.isNaN(v0) ? 0 : v0,
+                    START_SIGMA_MPS,
+                    START_SIGMA_MPS2);
+        }
+        lastPosition_s = fixes.time_s[0];
+        gapEnd_s = Double.NEGATIVE_INFINITY;
+        refusals = 0;
+        velocityRefusals = 0;
+    }
+
+    private static double firstFinite(double[] values) {
+        for (double value : values) {
+            if (!Double.isNaN(value)) {
+                return value;
+            }
+        }
+        return Double.NaN;
+    }
+
+    private void position(int i, NoiseScale scale, double gateWidening) {
+        double nis = 0;
+        int dimensions = 0;
+        double extra = reacquireVariance(i);
+        for (int axis = 0; axis < Fixes.AXES; axis++) {
+            double z = fixes.position_m[axis][i];
+            positionVariance[axis][i] = Float.POSITIVE_INFINITY;
+            if (!Double.isNaN(z)) {
+                float r =
+                        (float) (fixes.positionVariance_m2[axis][i] * scale.position(axis) + extra);
+                positionVariance[axis][i] = r;
+                innovation[axis] = filter[axis].positionInnovation(z);
+                expected[axis] = filter[axis].positionVariance() + r;
+                nis += innovation[axis] * innovation[axis] / expected[axis];
+                dimensions++;
+            }
+        }
+        if (dimensions == 0) {
+            return;
+        }
+        if (nis > gate[dimensions] * gateWidening && !relocks(i)) {
+            refusePosition(i, nis);
+            return;
+        }
+        acceptPosition(i);
+    }
+
+    private void refusePosition(int i, double nis) {
+        if (refusals++ == 0) {
+            firstRefused_s = fixes.time_s[i];
+        }
+        refusedBy[i] = (float) Math.sqrt(nis);
+        for (int axis = 0; axis < Fixes.AXES; axis++) {
+            positionVariance[axis][i] = Float.POSITIVE_INFINITY;
+        }
+    }
+
+    /**
+     * Whether fixes were refused for so long that the receiver itself must have shifted; its bias
+     * is then let go, by as much as it is off.
+     */
+    private boolean relocks(int i) {
+        boolean shifted =
+                refusals >= LEAST_REFUSALS
+                        && fixes.time_s[i] - firstRefused_s >= settings.relock_s();
+        if (shifted) {
+            for (int axis = 0; axis < Fixes.AXES; axis++) {
+                if (!Double.isNaN(fixes.position_m[axis][i])) {
+                    filter[axis].loosenBias(innovation[axis] * innovation[axis]);
+                }
+            }
+        }
+        return shifted;
+    }
+
+    private void acceptPosition(int i) {
+        refusals = 0;
+        accepted[i] |= POSITION;
+        lastPosition_s = fixes.time_s[i];
+        for (int axis = 0; axis < Fixes.AXES; axis++) {
+            float r = positionVariance[axis][i];
+            if (r < Float.POSITIVE_INFINITY) {
+                sums[axis == 2 ? 1 : 0].add(innovation[axis] * innovation[axis], expected[axis], r);
+                filter[axis].updatePosition(fixes.position_m[axis][i], r);
+            }
+        }
+    }
+
+    /**
+     * Extra variance of a position soon after a gap, while the receiver settles. The error is slow,
+     * so where velocities carry the shape it is spread over the fixes of its own time constant:
+     * many fixes may not average it away.
+     */
+    private double reacquireVariance(int i) {
+        double t_s = fixes.time_s[i];
+        if (fixes.hasPosition(i) && t_s - lastPosition_s > settings.gap_s()) {
+            gapEnd_s = t_s;
+        }
+        double since = (t_s - gapEnd_s) / settings.reacquireTime_s();
+        if (!(since < 5)) {
+            return 0;
+        }
+        double sigma_m = settings.reacquire_m() * Math.exp(-since);
+        double dt = i == 0 ? 1 : Math.max(1e-3, t_s - fixes.time_s[i - 1]);
+        double fixesWithin = Math.max(1, 2 * settings.reacquireTime_s() / dt);
+        return sigma_m * sigma_m * (fixes.hasVelocity(i) ? fixesWithin : 1);
+    }
+
+    private void velocity(int i, NoiseScale scale, double gateWidening) {
+        double nis = 0;
+        int dimensions = 0;
+        for (int axis = 0; axis < Fixes.AXES; axis++) {
+            double z = fixes.velocity_mps[axis][i];
+            velocityVariance[axis][i] = Float.POSITIVE_INFINITY;
+            if (!Double.isNaN(z)) {
+                float r = (float) (fixes.velocityVariance_m2ps2[axis][i] * scale.velocity(axis));
+                velocityVariance[axis][i] = r;
+                innovation[axis] = filter[axis].velocityInnovation(z);
+                expected[axis] = filter[axis].velocityVariance() + r;
+                nis += innovation[axis] * innovation[axis] / expected[axis];
+                dimensions++;
+            }
+        }
+        if (dimensions == 0) {
+            return;
+        }
+        if (nis > gate[dimensions] * gateWidening && !velocityIsBelieved(i)) {
+            for (int axis = 0; axis < Fixes.AXES; axis++) {
+                velocityVariance[axis][i] = Float.POSITIVE_INFINITY;
+            }
+            return;
+        }
+        acceptVelocity(i);
+    }
+
+    /** Velocities refused for long are no outliers: the motion outran the model. */
+    private boolean velocityIsBelieved(int i) {
+        if (velocityRefusals++ == 0) {
+            firstVelocityRefused_s = fixes.time_s[i];
+        }
+        return velocityRefusals > LEAST_REFUSALS
+                && fixes.time_s[i] - firstVelocityRefused_s >= settings.relock_s();
+    }
+
+    private void acceptVelocity(int i) {
+        velocityRefusals = 0;
+        accepted[i] |= VELOCITY;
+        for (int axis = 0; axis < Fixes.AXES; axis++) {
+            float r = velocityVariance[axis][i];
+            if (r < Float.POSITIVE_INFINITY) {
+                sums[axis == 2 ? 3 : 2].add(innovation[axis] * innovation[axis], expected[axis], r);
+                filter[axis].updateVelocity(fixes.velocity_mps[axis][i], r);
+            }
+        }
+    }
+
+    /** The scale under which the last pass's innovations would have been as expected. */
+    NoiseScale better(NoiseScale scale) {
+        double least = settings.smallestScale() * settings.smallestScale();
+        double most = settings.largestScale() * settings.largestScale();
+        return new NoiseScale(
+                clamp(scale.levelPosition() * sums[0].factor(0.1, 10), least, most),
+                clamp(scale.verticalPosition() * sums[1].factor(0.1, 10), least, most),
+                clamp(scale.levelVelocity() * sums[2].factor(0.1, 10), least, most),
+                clamp(scale.verticalVelocity() * sums[3].factor(0.1, 10), least, most));
+    }
+
+    private static double clamp(double x, double least, double most) {
+        return Math.max(least, Math.min(most, x));
+    }
+
+    /** Mean of ν²/S over level and vertical positions and velocities, in that order. */
+    double[] meanNormalisedInnovations() {
+        double[] means = new double[sums.length];
+        for (int i = 0; i < means.length; i++) {
+            means[i] = sums[i].meanNormalised();
+        }
+        return means;
+    }
+}
