@@ -3,10 +3,9 @@ package pairdown.clock;
 /**
  * What the common clock is found with.
  *
- * @param search_s how far from its own time an absolute log is searched beside the whole-hour
- *     candidates, where the plain hypothesis fails: a watch set by hand is seconds to minutes off
  * @param minimumRide_s least length of a shared ride: shorter agreement happens by chance
  * @param minimumSpeed_mps slower than this nothing tells a ride from standing about
+ * @param maximumSink_mps sinking faster than this is flight, not a ride, for logs of two people
  * @param rideResidual_mps velocity difference inside one vehicle beyond receivers' noise: seats
  *     swing about the centre in turns and gusts
  * @param ridePosition_m two receivers in one cabin read within this of each other, masked sky
@@ -28,9 +27,9 @@ package pairdown.clock;
  * @param kernel_s width of the smoothing that both logs get alike before they are compared
  */
 public record ClockSettings(
-        double search_s,
         double minimumRide_s,
         double minimumSpeed_mps,
+        double maximumSink_mps,
         double rideResidual_mps,
         double ridePosition_m,
         double seat_m,
@@ -45,12 +44,12 @@ public record ClockSettings(
         double kernel_s) {
     public static final ClockSettings DEFAULTS =
             new ClockSettings(
-                    600, 60, 5, 0.6, 50, 1.5, 0.1, 0.1, 0.2, 200e-6, 30e-6, 0.5, 0.1, 0.2, 1);
+                    60, 5, 8, 0.6, 50, 1.5, 0.1, 0.1, 0.2, 200e-6, 30e-6, 0.5, 0.1, 0.2, 1);
 
     public ClockSettings {
-        if (!(minimumRide_s > 0 && kernel_s > 0 && seat_m >= 0 && search_s >= 0)) {
+        if (!(minimumRide_s > 0 && kernel_s > 0 && seat_m >= 0)) {
             throw new IllegalArgumentException(
-                    "minimumRide_s and kernel_s must be above 0, seat_m and search_s at least 0");
+                    "minimumRide_s and kernel_s must be above 0, seat_m at least 0");
         }
     }
 }

@@ -1,11 +1,7 @@
 package pairdown.clock;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import pairdown.attempt.ClockMark;
 import pairdown.time.TimeAxis;
 import pairdown.track.Track;
 
@@ -24,63 +20,7 @@ public final class CommonClock {
         if (logs.isEmpty()) {
             throw new IllegalArgumentException("a common clock needs at least one log");
         }
-        List<ClockResult> results = new ArrayList<>();
-        for (LoadedLog log : logs) {
-            results.add(alone(log, settings));
-        }
-        return new ClockSolution(axis(logs, results), results, List.of());
-    }
-
-    private static ClockResult alone(LoadedLog log, ClockSettings settings) {
-        ClockMark mark = log.ref().clock();
-        if (log.track().hasAbsoluteTime()) {
-            double offset_s = mark.offset_s().orElse(0);
-            boolean pinned = mark.offset_s().isPresent();
-            return result(
-                    log,
-                    new ClockMap(offset_s, 0),
-                    pinned ? settings.markSigma_s() : settings.latencySigma_s(),
-                    pinned ? ClockMethod.MARK : ClockMethod.GNSS_TIME,
-                    Optional.empty(),
-                    List.of());
-        }
-        if (mark.zero().isPresent()) {
-            return result(
-                    log,
-                    ClockMap.IDENTITY,
-                    settings.markSigma_s(),
-                    ClockMethod.MARK,
-                    mark.zero(),
-                    List.of());
-        }
-        return result(
-                log,
-                ClockMap.IDENTITY,
-                0,
-                ClockMethod.NONE,
-                Optional.empty(),
-                List.of("the log has no absolute time and nothing to align it by"));
-    }
-
-    private static ClockResult result(
-            LoadedLog log,
-            ClockMap map,
-            double sigma_s,
-            ClockMethod method,
-            Optional<Instant> zero,
-            List<String> warnings) {
-        return new ClockResult(
-                log.participant().id(),
-                log.ref().file(),
-                map,
-                sigma_s,
-                method,
-                Optional.empty(),
-                OptionalDouble.empty(),
-                zero,
-                Optional.empty(),
-                Optional.empty(),
-                warnings);
+        return new Alignment(logs, settings).solve();
     }
 
     /** Starts at the first fix of any usable log, or at the epoch of time if none is usable. */

@@ -1,0 +1,129 @@
+package pairdown.clock;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+import pairdown.attempt.Role;
+import pairdown.geodesy.LocalFrame;
+import pairdown.time.TimeAxis;
+import pairdown.track.Velocities;
+
+/** A log that says where it moved, as the search for shared rides sees it. */
+final class Mover {
+    private final int index;
+    private final LoadedLog log;
+    private final Velocities velocities;
+    private final OptionalDouble base_s;
+    private final double hypothesis_s;
+    private final LocalFrame frame;
+    private final double leastKernel_s;
+    private final Map<Double, RideMotion> motions = new HashMap<>();
+
+    private Mover(
+            int index,
+            LoadedLog log,
+            OptionalDouble base_s,
+            double hypothesis_s,
+            LocalFrame frame,
+            double leastKernel_s) {
+        this.index = index;
+        this.log = log;
+        this.velocities = Velocities.of(log.track());
+        this.base_s = base_s;
+        this.hypothesis_s = hypothesis_s;
+        this.frame = frame;
+        this.leastKernel_s = leastKernel_s;
+    }
+
+    /**
+     * A mover on a rough axis of the logs' own clocks.
+     *
+     * @param leastKernel_s smoothing unless the log is slower than that
+     */
+    static Mover of(
+            int index, LoadedLog log, TimeAxis rough, LocalFrame frame, double leastKernel_s) {
+        OptionalDouble base_s =
+                log.track()
+                        .epoch()
+                        .or(() -> log.ref().clock().zero())
+                        .map(e -> OptionalDouble.of(rough.seconds(e)))
+                        .orElse(OptionalDouble.empty());
+        double hypothesis_s =
+                log.track().hasAbsoluteTime() ? log.ref().clock().offset_s().orElse(0) : 0;
+        return new Mover(index, log, base_s, hypothesis_s, frame, leastKernel_s);
+    }
+
+    /** Place in the list of logs. */
+    int index() {
+        return index;
+    }
+
+    LoadedLog log() {
+        return log;
+    }
+
+    /** Whether the log says, or a person said, what UTC its times are. */
+    boolean isAbsolute() {
+        return base_s.isPresent();
+    }
+
+    /** The rough axis at the log's own time 0; 0 for a log without absolute time. */
+    double base_s() {
+        return base_s.orElse(0);
+    }
+
+    /** The offset to be tested: 0, or what a person pinned. */
+    double hypothesis_s() {
+        return hypothesis_s;
+    }
+
+    /** What takes the mover's time to UTC on the rough axis, once its clock is known. */
+    double toRough_s(ClockResult r, TimeAxis rough) {
+        return log.track().hasAbsoluteTime()
+                ? r.map().offset_s()
+                : rough.seconds(r.zero().orElseThrow()) - base_s();
+    }
+
+    double start_s() {
+        return log.track().start_s() + base_s() + hypothesis_s;
+    }
+
+    double end_s() {
+        return log.track().end_s() + base_s() + hypothesis_s;
+    }
+
+    /** Satellite-native formats tell UTC themselves. */
+    boolean isNative() {
+        String format = log.track().report().format();
+        return log.track().hasAbsoluteTime() && (format.equals("nmea") || format.equals("igc"));
+    }
+
+    boolean isOf(Mover other) {
+        return log.participant().id().equals(other.log.participant().id());
+    }
+
+    Role role() {
+        return log.participant().role();
+    }
+
+    String name() {
+        return log.participant().id() + " (" + log.ref().file() + ")";
+    }
+
+    double kernel_s() {
+        return RideMotion.kernelFor(velocities, leastKernel_s);
+    }
+
+    double medianStep_s() {
+        return velocities.medianStep_s();
+    }
+
+    boolean isDifferenced() {
+        return velocities.isLevelDifferenced() || velocities.isVerticalDifferenced();
+    }
+
+    RideMotion motion(double kernel_s) {
+        return motions.computeIfAbsent(
+                kernel_s, k -> RideMotion.of(log.track(), velocities, base_s(), k, frame));
+    }
+}

@@ -1,0 +1,117 @@
+package pairdown.clock;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import pairdown.time.TimeAxis;
+import pairdown.units.Estimate;
+
+/** Weighs what a log says about its clock against what was measured. */
+final class Verdict {
+    /** Sigmas beyond which two statements disagree. */
+    private static final double SIGMAS = 3;
+
+    private final LoadedLog log;
+    private final ClockSettings settings;
+
+    Verdict(LoadedLog log, ClockSettings settings) {
+        this.log = log;
+        this.settings = settings;
+    }
+
+    /** What is applied and what must be said. */
+    record Clock(
+            ClockMap map,
+            double sigma_s,
+            ClockMethod method,
+            Optional<Instant> zero,
+            List<String> words) {}
+
+    /** For a log that has absolute time. */
+    Clock absolute(Optional<Estimate> measured) {
+        OptionalDouble mark = log.ref().clock().offset_s();
+        if (mark.isPresent()) {
+            return marked(mark.getAsDouble(), measured);
+        }
+        if (measured.isEmpty()) {
+            return kept(0, settings.latencySigma_s(), ClockMethod.GNSS_TIME, List.of());
+        }
+        Estimate m = measured.get();
+        double keep_s = Math.max(SIGMAS * m.sigma(), settings.keepWithin_s());
+        if (Math.abs(m.value()) <= keep_s) {
+            return kept(0, Math.hypot(m.sigma(), m.value()), ClockMethod.GNSS_TIME, List.of());
+        }
+        double offset_s = Told.knownOffset_s(m.value(), keep_s).orElse(m.value());
+        List<String> words = new ArrayList<>();
+        words.add("the clock was shifted by " + Told.seconds(offset_s) + " to fit its shared ride");
+        Told.words(m.value()).ifPresent(words::add);
+        return kept(
+                offset_s,
+                Math.hypot(m.sigma(), m.value() - offset_s),
+                ClockMethod.SHARED_RIDE,
+                words);
+    }
+
+    private Clock marked(double mark_s, Optional<Estimate> measured) {
+        double sigma_s = settings.markSigma_s();
+        List<String> words = new ArrayList<>();
+        if (measured.isPresent()) {
+            Estimate m = measured.get();
+            double off_s = mark_s - m.value();
+            sigma_s = Math.hypot(m.sigma(), off_s);
+            if (Math.abs(off_s) > SIGMAS * m.sigma()) {
+                words.add(disagreement(Told.seconds(mark_s), Told.seconds(m.value()), m.sigma()));
+            }
+        }
+        return kept(mark_s, sigma_s, ClockMethod.MARK, words);
+    }
+
+    private static String disagreement(String mark, String measured, double sigma_s) {
+        return "the clock pinned by hand ("
+                + mark
+                + ") disagrees with the measured one ("
+                + measured
+                + ", sigma "
+                + Told.seconds(sigma_s).substring(1)
+                + ")";
+    }
+
+    private static Clock kept(
+            double offset_s, double sigma_s, ClockMethod method, List<String> words) {
+        return new Clock(
+                new ClockMap(offset_s, 0), sigma_s, method, Optional.empty(), List.copyOf(words));
+    }
+
+    /**
+     * For a log with its own zero.
+     *
+     * @param measured offset on {@code rough}: the instant of time 0, or of its mark plus this
+     */
+    Clock relative(Optional<Estimate> measured, TimeAxis rough) {
+        Optional<Instant> mark = log.ref().clock().zero();
+        if (mark.isPresent()) {
+            Clock c = marked(0, measured);
+            return new Clock(c.map(), c.sigma_s(), c.method(), mark, c.words());
+        }
+        return measured.map(
+                        m ->
+                                new Clock(
+                                        ClockMap.IDENTITY,
+                                        m.sigma(),
+                                        ClockMethod.SHARED_RIDE,
+                                        Optional.of(rough.instant(m.value())),
+                                        List.<String>of()))
+                .orElseGet(
+                        () ->
+                                new Clock(
+                                        ClockMap.IDENTITY,
+                                        0,
+                                        ClockMethod.NONE,
+                                        Optional.empty(),
+                                        List.of(
+                                                "the log has no absolute time and shares no ride"
+                                                        + " that could give it one")));
+    }
+}

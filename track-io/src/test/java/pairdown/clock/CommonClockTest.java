@@ -1,0 +1,233 @@
+package pairdown.clock;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import pairdown.attempt.ClockMark;
+import pairdown.attempt.Role;
+import pairdown.clock.SyntheticRide.Logger;
+import pairdown.track.Track;
+
+class CommonClockTest {
+    private static final SyntheticRide SHIP = SyntheticRide.ship(11, 420, s -> s > 80);
+    private static final SyntheticRide BLUE = SHIP.passenger(0.4, 350, 400);
+    private static final LoadedLog REFERENCE =
+            SyntheticRide.loaded("ship", Role.JUMPSHIP, SHIP.log(Logger.csv(5, 0, 1).as("nmea")));
+
+    @ParameterizedTest
+    @CsvSource({"1,true", "5,true", "10,true", "1,false", "5,false", "10,false"})
+    void aTurningClimbGivesTheOffsetAtAnyRate(double rate_Hz, boolean ownVelocity) {
+        Logger how = Logger.csv(rate_Hz, -2.41, 5);
+        ClockResult r = second(REFERENCE, blue(ownVelocity ? how : how.positionsOnly()));
+        assertEquals(ClockMethod.SHARED_RIDE, r.method());
+        assertEquals(-2.41, r.map().offset_s(), 0.03);
+        assertTrue(r.offsetSigma_s() > 0.02 && r.offsetSigma_s() < 0.05, () -> r.toString());
+        assertFalse(r.curve().orElseThrow().points().isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "-18,GPS time",
+        "-7200,2 h 00 min ahead",
+        "20700,5 h 45 min behind",
+        "-86400,1 days"
+    })
+    void aKnownMistakeIsMendedAndNamed(double offset_s, String words) {
+        ClockResult r = second(REFERENCE, blue(Logger.csv(5, offset_s, 5)));
+        assertEquals(offset_s, r.map().offset_s(), 1e-9);
+        assertTrue(r.warnings().toString().contains(words), () -> r.warnings().toString());
+    }
+
+    @Test
+    void anOddOffsetOfManyMinutesIsFound() {
+        ClockResult r = second(REFERENCE, blue(Logger.csv(5, 137.3, 5)));
+        assertEquals(137.3, r.map().offset_s(), 0.03);
+    }
+
+    @Test
+    void aSmallOffsetIsReportedButNotApplied() {
+        ClockResult r = second(REFERENCE, blue(Logger.csv(5, 0.06, 5)));
+        assertEquals(ClockMethod.GNSS_TIME, r.method());
+        assertEquals(0, r.map().offset_s());
+        assertEquals(0.06, r.measured().orElseThrow().value(), 0.03);
+        assertTrue(r.offsetSigma_s() >= 0.05);
+    }
+
+    @Test
+    void aStraightClimbIsRefusedInWords() {
+        SyntheticRide straight = SyntheticRide.ship(4, 420, s -> false);
+        ClockSolution s =
+                CommonClock.align(
+                        List.of(
+                                load(
+                                        "ship",
+                                        Role.JUMPSHIP,
+                                        straight,
+                                        Logger.csv(5, 0, 1).as("nmea")),
+                                load(
+                                        "blue",
+                                        Role.FLYER,
+                                        straight.passenger(0, 350, 400),
+                                        Logger.csv(5, 0, 2))),
+                        ClockSettings.DEFAULTS);
+        ClockResult r = s.results().get(1);
+        // Gusts alone may tell the lag; then it must be right.
+        if (r.measured().isPresent()) {
+            assertEquals(0, r.measured().get().value(), 3 * r.measured().get().sigma());
+        } else {
+            assertTrue(r.warnings().toString().contains("too straight"), () -> r.toString());
+        }
+        assertEquals(0, r.map().offset_s());
+    }
+
+    @Test
+    void theMajorityDecidesAmongFormatsThatMayBeWrong() {
+        List<LoadedLog> logs =
+                List.of(
+                        load(
+                                "red",
+                                Role.FLYER,
+                                SHIP.passenger(0, 352, 400),
+                                Logger.csv(5, -3600, 3)),
+                        load("blue", Role.FLYER, BLUE, Logger.csv(5, 0, 2)),
+                        load(
+                                "amber",
+                                Role.FLYER,
+                                SHIP.passenger(-1, 351, 400),
+                                Logger.csv(2, 0, 4)));
+        List<ClockResult> r = CommonClock.align(logs, ClockSettings.DEFAULTS).results();
+        assertEquals(-3600, r.get(0).map().offset_s(), 0.1);
+        assertEquals(0, r.get(1).map().offset_s(), 0.1);
+    }
+
+    @Test
+    void aSatelliteFormatOutvotesTheMajority() {
+        List<LoadedLog> logs =
+                List.of(
+                        load(
+                                "red",
+                                Role.FLYER,
+                                SHIP.passenger(0, 352, 400),
+                                Logger.csv(5, -3600, 3)),
+                        load("blue", Role.FLYER, BLUE, Logger.csv(5, -3600, 2)),
+                        REFERENCE);
+        List<ClockResult> r = CommonClock.align(logs, ClockSettings.DEFAULTS).results();
+        assertEquals(-3600, r.get(0).map().offset_s(), 0.1);
+        assertEquals(-3600, r.get(1).map().offset_s(), 0.1);
+        assertEquals(0, r.get(2).map().offset_s());
+    }
+
+    @Test
+    void twoClocksThatDisagreeWithoutAThirdAreDoubted() {
+        List<LoadedLog> logs =
+                List.of(
+                        load("red", Role.FLYER, SHIP.passenger(0, 352, 400), Logger.csv(5, -40, 3)),
+                        load("blue", Role.FLYER, BLUE, Logger.csv(5, 0, 2)));
+        ClockResult r = CommonClock.align(logs, ClockSettings.DEFAULTS).results().get(0);
+        assertTrue(r.warnings().toString().contains("nothing tells which"), () -> r.toString());
+    }
+
+    @Test
+    void aMarkByHandOutranksTheMeasurementAndIsChecked() {
+        ClockMark mark = new ClockMark(OptionalDouble.of(-2), Optional.empty());
+        LoadedLog blue =
+                SyntheticRide.loaded("blue", Role.FLYER, BLUE.log(Logger.csv(5, -2.41, 5)), mark);
+        ClockResult r = second(REFERENCE, blue);
+        assertEquals(ClockMethod.MARK, r.method());
+        assertEquals(-2, r.map().offset_s());
+        assertEquals(-2.41, r.measured().orElseThrow().value(), 0.03);
+        assertTrue(r.warnings().toString().contains("disagrees"), () -> r.toString());
+    }
+
+    @Test
+    void aLogOfItsOwnZeroWithPlacesIsTiedByItsRide() {
+        LoadedLog blue = blue(Logger.csv(5, 100, 5).relative());
+        ClockResult r = second(REFERENCE, blue);
+        assertEquals(ClockMethod.SHARED_RIDE, r.method());
+        Duration zero = Duration.between(SyntheticRide.START, r.zero().orElseThrow());
+        assertEquals(100, zero.toMillis() / 1e3, 0.03);
+    }
+
+    @Test
+    void aLogWithoutTimeAndRideHasNoClock() {
+        SyntheticRide elsewhere = SyntheticRide.ship(77, 420, s -> s > 80);
+        ClockResult r =
+                second(
+                        REFERENCE,
+                        load("blue", Role.FLYER, elsewhere, Logger.csv(5, 0, 9).relative()));
+        assertEquals(ClockMethod.NONE, r.method());
+        assertFalse(r.warnings().isEmpty());
+    }
+
+    @Test
+    void aLogOfAnotherDayIsRefused() {
+        SyntheticRide elsewhere = SyntheticRide.ship(77, 420, s -> s > 80);
+        ClockResult r =
+                second(REFERENCE, load("blue", Role.FLYER, elsewhere, Logger.csv(5, 3 * 86400, 9)));
+        assertEquals(ClockMethod.NONE, r.method());
+        assertTrue(r.warnings().toString().contains("another day"), () -> r.toString());
+    }
+
+    @Test
+    void aSatelliteLogThatRodeWithNobodyKeepsItsTime() {
+        SyntheticRide elsewhere = SyntheticRide.ship(77, 420, s -> s > 80);
+        ClockResult r = second(REFERENCE, load("lead", Role.LEAD, elsewhere, Logger.csv(5, 0, 9)));
+        assertEquals(ClockMethod.GNSS_TIME, r.method());
+        assertTrue(r.measured().isEmpty());
+        assertEquals(ClockSettings.DEFAULTS.latencySigma_s(), r.offsetSigma_s());
+    }
+
+    @Test
+    void aPressureLagDoesNotBecomeAClockError() {
+        SyntheticRide lead = SyntheticRide.ship(8, 900, s -> s > 80);
+        LoadedLog gnss = load("lead", Role.LEAD, lead, Logger.csv(5, 0, 1).as("nmea"));
+        Track recorder = lead.recorder(8, 41.37, 30e-6, 0.5, true, 3);
+        ClockResult r = second(gnss, SyntheticRide.second(gnss, recorder));
+        assertEquals(ClockMethod.AIR_DATA_MATCH, r.method());
+        double zero_s =
+                Duration.between(SyntheticRide.START, r.zero().orElseThrow()).toNanos() * 1e-9;
+        assertEquals(41.37, zero_s, 0.1);
+        double end_s = 850;
+        assertEquals(41.37 + end_s * (1 + 30e-6), zero_s + end_s * (1 + r.map().rate()), 0.1);
+        assertTrue(r.warnings().toString().contains("pressure height lags"), () -> r.toString());
+    }
+
+    @Test
+    void pressureAloneLeavesItsLagInTheSigma() {
+        SyntheticRide lead = SyntheticRide.ship(8, 900, s -> s > 80);
+        LoadedLog gnss = load("lead", Role.LEAD, lead, Logger.csv(5, 0, 1).as("nmea"));
+        ClockResult r =
+                second(gnss, SyntheticRide.second(gnss, lead.recorder(8, 41.37, 0, 0.5, false, 3)));
+        assertTrue(r.offsetSigma_s() >= 0.5, () -> r.toString());
+        assertTrue(r.warnings().toString().contains("pressure height alone"), () -> r.toString());
+    }
+
+    @Test
+    void anAttemptOfOneLogStartsAtItsFirstFix() {
+        LoadedLog blue = blue(Logger.csv(5, 0, 2));
+        ClockSolution s = CommonClock.align(List.of(blue), ClockSettings.DEFAULTS);
+        double first_s = blue.track().time_s(0);
+        assertEquals(first_s, -s.axis().seconds(SyntheticRide.START), 1e-6);
+        assertTrue(s.results().get(0).warnings().isEmpty());
+    }
+
+    private static ClockResult second(LoadedLog first, LoadedLog second) {
+        return CommonClock.align(List.of(first, second), ClockSettings.DEFAULTS).results().get(1);
+    }
+
+    private static LoadedLog blue(Logger how) {
+        return load("blue", Role.FLYER, BLUE, how);
+    }
+
+    private static LoadedLog load(String id, Role role, SyntheticRide ride, Logger how) {
+        return SyntheticRide.loaded(id, role, ride.log(how));
+    }
+}
