@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import pairdown.format.csv.CsvFormat;
 import pairdown.format.csv.CsvWriter;
 import pairdown.format.geojson.GeoJsonWriter;
 import pairdown.format.gpx.GpxWriter;
@@ -22,7 +23,8 @@ import pairdown.track.UnusableInputException;
 /** Reads logs, whatever their format, and writes tracks in open formats. */
 public final class LogFiles {
     /** In order of how sure their first bytes make one. */
-    private static final List<TrackFormat> FORMATS = List.of(new NmeaFormat(), new IgcFormat());
+    private static final List<TrackFormat> FORMATS =
+            List.of(new NmeaFormat(), new IgcFormat(), new CsvFormat());
 
     private static final List<TrackWriter> WRITERS =
             List.of(
@@ -87,6 +89,9 @@ public final class LogFiles {
             throw source.unusable("is empty", "copy it anew from the logger");
         }
         try {
+            if (columnMap.isPresent()) {
+                return new CsvFormat().read(source, columnMap.get());
+            }
             for (TrackFormat format : FORMATS) {
                 if (format.recognises(head)) {
                     return format.read(source);
@@ -94,6 +99,10 @@ public final class LogFiles {
             }
         } catch (IOException e) {
             throw source.unreadable(e);
+        }
+        Optional<String> table = CsvFormat.complaint(head);
+        if (table.isPresent()) {
+            throw source.unusable(table.get(), "write a column map");
         }
         throw source.unusable(
                 "is no log of a known format (gpx igc nmea kml geojson csv)",

@@ -242,6 +242,11 @@ public final class Track {
             return new Track(epoch, datum, time_s.clone(), done, report);
         }
 
+        /** Sets a value of a row added earlier. */
+        public void replace(Channel channel, int row, double value) {
+            columns.computeIfAbsent(channel, Column::new).set(row, value);
+        }
+
         /** Takes a value back: the row has none. */
         public void clear(Channel channel, int row) {
             Column column = columns.get(channel);

@@ -115,6 +115,16 @@ public final class Rows {
         }
     }
 
+    /** Turns the sign of a channel in every row. */
+    public void negateAll(Channel channel) {
+        for (int row = 0; row < size; row++) {
+            double value = columns.get(channel, row);
+            if (!Double.isNaN(value)) {
+                columns.replace(channel, row, -value);
+            }
+        }
+    }
+
     void clearPosition(int row) {
         columns.clear(Channel.LATITUDE, row);
         columns.clear(Channel.LONGITUDE, row);

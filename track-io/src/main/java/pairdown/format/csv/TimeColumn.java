@@ -1,0 +1,292 @@
+package pairdown.format.csv;
+
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import pairdown.format.source.Numbers;
+import pairdown.time.GpsTime;
+import pairdown.time.IsoTime;
+
+/**
+ * How a row's time is read from its cells, to nanoseconds from 1970 UTC or from the log's own zero.
+ */
+abstract class TimeColumn {
+    private static final long SECOND_NS = 1_000_000_000L;
+    private static final long DAY_NS = 86_400 * SECOND_NS;
+
+    /** What came of reading a row's time: the reason where there is none. */
+    private String complaint = "no time";
+
+    /** The row's time, or {@link IsoTime#NONE}. */
+    abstract long ns(Cells cells);
+
+    /** Whether the times are instants. */
+    abstract boolean isAbsolute();
+
+    /** What the times assume, in words. */
+    List<String> warnings() {
+        return List.of();
+    }
+
+    /** Why the last row has no time. */
+    String complaint() {
+        return complaint;
+    }
+
+    long refuse(String reason) {
+        complaint = reason;
+        return IsoTime.NONE;
+    }
+
+    /** A date and time in one cell, a missing zone being UTC. */
+    static TimeColumn iso(int column) {
+        return new TimeColumn() {
+            private boolean zoneless;
+
+            @Override
+            long ns(Cells cells) {
+                IsoTime.Reading r = Clocks.dateTime(cells.ascii(column));
+                if (!r.isReadable()) {
+                    return refuse("no time in " + quoted(cells, column));
+                }
+                zoneless |= !r.hasZone();
+                return r.local_ns() - (r.hasZone() ? r.offset_ns() : 0);
+            }
+
+            @Override
+            boolean isAbsolute() {
+                return true;
+            }
+
+            @Override
+            List<String> warnings() {
+                return zoneless ? List.of("times name no zone: taken as UTC") : List.of();
+            }
+        };
+    }
+
+    /** A number that counts from 1970 or from the log's own zero. */
+    static TimeColumn counted(int column, double unit_s, byte decimalMark, boolean absolute) {
+        return new TimeColumn() {
+            @Override
+            long ns(Cells cells) {
+                double value = number(cells, column, decimalMark);
+                double t_s = value * unit_s;
+                return Math.abs(t_s) < 8e9
+                        ? Math.round(t_s * 1e6) * 1000
+                        : refuse("no time in " + quoted(cells, column));
+            }
+
+            @Override
+            boolean isAbsolute() {
+                return absolute;
+            }
+        };
+    }
+
+    /** GPS seconds of the week; the week typed, or in a column of its own. */
+    static TimeColumn gps(int column, Optional<Integer> week, int weekColumn, byte decimalMark) {
+        return new TimeColumn() {
+            private double last_s = Double.NaN;
+            private int rollovers;
+
+            @Override
+            long ns(Cells cells) {
+                double seconds = number(cells, column, decimalMark);
+                double counted =
+                        week.isPresent() ? week.get() : number(cells, weekColumn, decimalMark);
+                if (!(seconds >= 0 && seconds <= 2 * GpsTime.WEEK_S)
+                        || !(counted >= 0 && counted < 10_000)) {
+                    return refuse("no GPS time in " + quoted(cells, column));
+                }
+                if (week.isPresent()) {
+                    rollovers += last_s - seconds > GpsTime.WEEK_S / 2.0 ? 1 : 0;
+                    last_s = seconds;
+                }
+                var utc =
+                        GpsTime.of((int) counted + rollovers, Math.round(seconds * 1e6) / 1e6)
+                                .toUtc();
+                return utc.getEpochSecond() * SECOND_NS + utc.getNano();
+            }
+
+            @Override
+            boolean isAbsolute() {
+                return true;
+            }
+        };
+    }
+
+    /** A date and a time of day in two columns. */
+    static TimeColumn split(int dateColumn, DateOrder order, int timeColumn, byte decimalMark) {
+        return new TimeColumn() {
+            private boolean zoneless;
+
+            @Override
+            long ns(Cells cells) {
+                long day_ns = order.day_ns(cells.ascii(dateColumn));
+                String text = cells.ascii(timeColumn);
+                long time_ns =
+                        Clocks.timeOfDay_ns(decimalMark == ',' ? text.replace(',', '.') : text);
+                if (day_ns == IsoTime.NONE || time_ns == IsoTime.NONE) {
+                    return refuse(
+                            "no time in "
+                                    + quoted(cells, dateColumn)
+                                    + " "
+                                    + quoted(cells, timeColumn));
+                }
+                zoneless |= !text.endsWith("Z");
+                return day_ns + time_ns;
+            }
+
+            @Override
+            boolean isAbsolute() {
+                return true;
+            }
+
+            @Override
+            List<String> warnings() {
+                return order.isGuess()
+                        ? List.of("dates like 3/4/2031 taken as day/month", "times taken as UTC")
+                        : zoneless ? List.of("times name no zone: taken as UTC") : List.of();
+            }
+        };
+    }
+
+    /** A time of day without date: from the first midnight, days added as it passes midnight. */
+    static TimeColumn timeOfDay(int column) {
+        return new TimeColumn() {
+            private long day_ns;
+            private long last_ns = IsoTime.NONE;
+
+            @Override
+            long ns(Cells cells) {
+                long t_ns = Clocks.timeOfDay_ns(cells.ascii(column));
+                if (t_ns == IsoTime.NONE) {
+                    return refuse("no time in " + quoted(cells, column));
+                }
+                if (last_ns != IsoTime.NONE && day_ns + t_ns < last_ns - DAY_NS / 2) {
+                    day_ns += DAY_NS;
+                }
+                last_ns = day_ns + t_ns;
+                return last_ns;
+            }
+
+            @Override
+            boolean isAbsolute() {
+                return false;
+            }
+
+            @Override
+            List<String> warnings() {
+                return List.of(
+                        "times of day without a date: counted from midnight, no absolute time");
+            }
+        };
+    }
+
+    /** Local dates and times, or times of day of one local date, in a zone. */
+    static TimeColumn local(int column, ZoneId zone, Optional<Long> day_ns) {
+        return new LocalTimeColumn(column, zone, day_ns);
+    }
+
+    static double number(Cells cells, int column, byte decimalMark) {
+        return column < cells.size()
+                ? Numbers.parse(cells.bytes(), cells.from(column), cells.to(column), decimalMark)
+                : Double.NaN;
+    }
+
+    static String quoted(Cells cells, int column) {
+        return pairdown.format.source.Text.quote(cells.text(column));
+    }
+
+    /** Local wall-clock time; hours that a change of clocks skips or repeats are said. */
+    private static final class LocalTimeColumn extends TimeColumn {
+        private final int column;
+        private final ZoneId zone;
+        private final Optional<Long> day_ns;
+        private long daysOn_ns;
+        private long lastLocal_ns = IsoTime.NONE;
+        private long cachedMinute = Long.MIN_VALUE;
+        private List<ZoneOffset> cachedOffsets = List.of();
+        private boolean repeatedHour;
+        private boolean inSecondPass;
+
+        LocalTimeColumn(int column, ZoneId zone, Optional<Long> day_ns) {
+            this.column = column;
+            this.zone = zone;
+            this.day_ns = day_ns;
+        }
+
+        @Override
+        long ns(Cells cells) {
+            long local_ns = local_ns(cells.ascii(column));
+            if (local_ns == IsoTime.NONE) {
+                return refuse("no time in " + quoted(cells, column));
+            }
+            List<ZoneOffset> offsets = offsets(local_ns);
+            if (offsets.isEmpty()) {
+                return refuse(
+                        quoted(cells, column)
+                                + " does not exist in "
+                                + zone
+                                + ": clocks went forward");
+            }
+            repeatedHour |= offsets.size() > 1;
+            inSecondPass =
+                    offsets.size() > 1
+                            && (inSecondPass
+                                    || (lastLocal_ns != IsoTime.NONE
+                                            && local_ns < lastLocal_ns - 1800 * SECOND_NS));
+            lastLocal_ns = local_ns;
+            ZoneOffset offset = offsets.get(inSecondPass ? 1 : 0);
+            return local_ns - offset.getTotalSeconds() * SECOND_NS;
+        }
+
+        private long local_ns(String text) {
+            if (day_ns.isEmpty()) {
+                return Clocks.dateTime(text).local_ns();
+            }
+            long time_ns = Clocks.timeOfDay_ns(text);
+            if (time_ns == IsoTime.NONE) {
+                return Clocks.dateTime(text).local_ns();
+            }
+            long t_ns = day_ns.get() + daysOn_ns + time_ns;
+            if (lastLocal_ns != IsoTime.NONE && t_ns < lastLocal_ns - DAY_NS / 2) {
+                daysOn_ns += DAY_NS;
+                t_ns += DAY_NS;
+            }
+            return t_ns;
+        }
+
+        /** Offsets change on whole minutes; one look-up a minute of log is enough. */
+        private List<ZoneOffset> offsets(long local_ns) {
+            long minute = Math.floorDiv(local_ns, 60 * SECOND_NS);
+            if (minute != cachedMinute) {
+                cachedMinute = minute;
+                cachedOffsets =
+                        zone.getRules()
+                                .getValidOffsets(
+                                        LocalDateTime.ofEpochSecond(
+                                                minute * 60, 0, ZoneOffset.UTC));
+            }
+            return cachedOffsets;
+        }
+
+        @Override
+        boolean isAbsolute() {
+            return true;
+        }
+
+        @Override
+        List<String> warnings() {
+            return repeatedHour
+                    ? List.of(
+                            "some local times come twice in "
+                                    + zone
+                                    + " (clocks went back): taken as the first, until they step back")
+                    : List.of();
+        }
+    }
+}
