@@ -23,6 +23,22 @@ public final class Quantity {
      *     dimension; the message lists the known units
      */
     public static double parse(String text, Dimension dimension) {
+        Typed typed = typed(text, dimension);
+        return typed.unit.toBase(typed.value);
+    }
+
+    /**
+     * A difference of two quantities in the base unit: {@code "9 F"} is 5 °C of difference. Else as
+     * {@link #parse}.
+     */
+    public static double parseDifference(String text, Dimension dimension) {
+        Typed typed = typed(text, dimension);
+        return typed.unit.toBase(typed.value) - typed.unit.toBase(0);
+    }
+
+    private record Typed(double value, Unit unit) {}
+
+    private static Typed typed(String text, Dimension dimension) {
         Matcher typed = TYPED.matcher(text);
         if (!typed.matches()) {
             throw new IllegalArgumentException(
@@ -35,7 +51,7 @@ public final class Quantity {
         double value = Double.parseDouble(typed.group(1));
         String symbol = typed.group(2);
         if (symbol.isEmpty()) {
-            return value;
+            return new Typed(value, Unit.baseOf(dimension));
         }
         Optional<Unit> unit = Unit.ofSymbol(symbol);
         if (unit.isEmpty()) {
@@ -56,6 +72,6 @@ public final class Quantity {
                             dimension.name().toLowerCase(Locale.ROOT),
                             Unit.symbolsOf(dimension)));
         }
-        return unit.get().toBase(value);
+        return new Typed(value, unit.get());
     }
 }

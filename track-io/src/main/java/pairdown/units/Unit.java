@@ -81,6 +81,20 @@ public enum Unit {
         return Arrays.stream(values()).filter(u -> u.symbol.equals(symbol)).findFirst();
     }
 
+    /** The unit everything of this dimension is computed in. */
+    public static Unit baseOf(Dimension dimension) {
+        return switch (dimension) {
+            case LENGTH -> METRE;
+            case SPEED -> METRE_PER_SECOND;
+            case TIME -> SECOND;
+            case ANGLE -> DEGREE;
+            case PRESSURE -> HECTOPASCAL;
+            case TEMPERATURE -> CELSIUS;
+            case MASS -> KILOGRAM;
+            case SHARE -> PERCENT;
+        };
+    }
+
     /** All symbols of one dimension, for messages. */
     public static String symbolsOf(Dimension dimension) {
         return Arrays.stream(values())

@@ -1,5 +1,7 @@
 package pairdown.app;
 
+import java.io.PrintWriter;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -9,12 +11,56 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         version = "Pairdown 0.1.0",
         description = "3D replay and debrief for formation attempts.",
-        synopsisSubcommandLabel = "VERB")
+        synopsisSubcommandLabel = "VERB",
+        subcommands = {DebriefVerb.class, DraftVerb.class},
+        footer = {
+            "",
+            "A record viewer for people already qualified and authorised. It does not teach, plan or",
+            "approve a flight; the flight manual and the authority with jurisdiction decide.",
+            "",
+            "Exit status: 0 done, 2 wrong usage, 3 the input can't be used, 4 an output can't be written."
+        })
 public final class Main {
     private Main() {}
 
     /** Runs a verb and exits with its status. */
     public static void main(String[] args) {
-        System.exit(new CommandLine(new Main()).execute(args));
+        System.exit(run(args));
+    }
+
+    /** Runs a verb. */
+    static int run(String... args) {
+        return commandLine().execute(args);
+    }
+
+    private static CommandLine commandLine() {
+        CommandLine line = new CommandLine(new Main());
+        line.setExecutionExceptionHandler(new Complaints());
+        line.setParameterExceptionHandler(
+                (e, given) -> {
+                    PrintWriter err = e.getCommandLine().getErr();
+                    err.println(oneLine(e.getMessage()) + "; see: pairdown " + name(e) + "--help");
+                    return ExitStatus.USAGE;
+                });
+        line.setExecutionStrategy(
+                parsed -> {
+                    List<CommandLine> chain = parsed.asCommandLineList();
+                    boolean verbless = chain.size() == 1 && !parsed.isUsageHelpRequested() && !parsed.isVersionHelpRequested();
+                    if (verbless) {
+                        chain.get(0).getErr().println("no verb given; see: pairdown --help");
+                        return ExitStatus.USAGE;
+                    }
+                    return new CommandLine.RunLast().execute(parsed);
+                });
+        return line;
+    }
+
+    private static String name(CommandLine.ParameterException e) {
+        String verb = e.getCommandLine().getCommandName();
+        return verb.equals("pairdown") ? "" : verb + " ";
+    }
+
+    static String oneLine(String text) {
+        return text.replaceAll("\\s*\\R\\s*", " ").trim();
     }
 }

@@ -1,0 +1,145 @@
+package pairdown.debrief;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import pairdown.air.Wind;
+import pairdown.attempt.Attempt;
+import pairdown.clock.ClockResult;
+import pairdown.clock.ClockSettings;
+import pairdown.clock.ClockSolution;
+import pairdown.clock.CommonClock;
+import pairdown.clock.LoadedLog;
+import pairdown.geodesy.Geodetic;
+import pairdown.geodesy.LocalFrame;
+import pairdown.height.AlignedLog;
+import pairdown.height.HeightReconciler;
+import pairdown.motion.Trajectory;
+import pairdown.phase.PhaseFinder;
+import pairdown.phase.PhaseSettings;
+import pairdown.phase.Phases;
+import pairdown.time.Span;
+import pairdown.track.UnusableInputException;
+
+/**
+ * From an attempt to its debrief, one step after another: read, one clock, one height, phases, smooth,
+ * wind, pairs, power and tail, limits.
+ */
+public final class Debriefer {
+    private final Attempt attempt;
+    private final List<String> notes = new ArrayList<>();
+
+    private Debriefer(Attempt attempt) {
+        this.attempt = attempt;
+    }
+
+    /**
+     * Debriefs an attempt.
+     *
+     * @param progress told each step as it begins
+     * @throws UnusableInputException if none of its logs can be used
+     */
+    public static Debrief debrief(Attempt attempt, Consumer<String> progress)
+            throws UnusableInputException {
+        return new Debriefer(attempt).run(progress);
+    }
+
+    private Debrief run(Consumer<String> progress) throws UnusableInputException {
+        progress.accept("reading logs");
+        LogLoader logs = LogLoader.read(attempt);
+        refuseIfNone(logs);
+        progress.accept("aligning clocks and heights");
+        ClockSolution clock = CommonClock.align(logs.loaded(), ClockSettings.DEFAULTS);
+        List<AlignedLog> aligned = HeightReconciler.reconcile(logs.loaded(), clock);
+        LocalFrame frame = LocalFrame.at(firstFix(aligned));
+        progress.accept("finding phases");
+        Phases phases = PhaseFinder.find(aligned, PhaseSettings.DEFAULTS);
+        progress.accept("smoothing");
+        List<Smoothed> smoothed = Smoothed.all(attempt.participants(), aligned, frame, phases);
+        smoothed.forEach(s -> notes.addAll(s.why()));
+        List<ParticipantDebrief> participants =
+                smoothed.stream().map(s -> participant(s, phases)).toList();
+        return new Debrief(
+                attempt,
+                clock.axis(),
+                frame,
+                span(participants),
+                clock.results(),
+                aligned.stream().map(AlignedLog::height).toList(),
+                quality(logs, clock, aligned, smoothed),
+                Wind.none(List.of()),
+                participants,
+                phases.events(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                notes);
+    }
+
+    private void refuseIfNone(LogLoader logs) throws UnusableInputException {
+        if (logs.loaded().stream().anyMatch(l -> l.track().hasPositions())) {
+            return;
+        }
+        String first =
+                logs.unusable().isEmpty()
+                        ? "no log has positions"
+                        : "no log can be used, the first because: "
+                                + logs.unusable().get(0).warnings().get(0);
+        throw new UnusableInputException(
+                first, attempt.folder().toString(), "see each log with: inspect FILE");
+    }
+
+    private Geodetic firstFix(List<AlignedLog> aligned) throws UnusableInputException {
+        for (AlignedLog log : aligned) {
+            for (int i = 0; i < log.size(); i++) {
+                if (log.hasFix(i)) {
+                    return log.position(i);
+                }
+            }
+        }
+        throw new UnusableInputException(
+                "no log has a position with a height on a known clock",
+                attempt.folder().toString(),
+                "pin a log's clock in attempt.json, or bring a log with absolute time");
+    }
+
+    private ParticipantDebrief participant(Smoothed s, Phases phases) {
+        return new ParticipantDebrief(
+                s.participant(),
+                s.trajectory().map(Trajectory.class::cast),
+                SystemsChannels.of(s.logs()),
+                Optional.empty(),
+                Optional.empty(),
+                phases.of(s.participant().id()),
+                t_s -> Optional.empty());
+    }
+
+    private static Span span(List<ParticipantDebrief> participants) {
+        double start_s = Double.POSITIVE_INFINITY;
+        double end_s = Double.NEGATIVE_INFINITY;
+        for (ParticipantDebrief p : participants) {
+            start_s = Math.min(start_s, p.trajectory().map(Trajectory::start_s).orElse(start_s));
+            end_s = Math.max(end_s, p.trajectory().map(Trajectory::end_s).orElse(end_s));
+        }
+        return start_s <= end_s ? new Span(start_s, end_s) : new Span(0, 0);
+    }
+
+    private static List<LogQuality> quality(
+            LogLoader logs, ClockSolution clock, List<AlignedLog> aligned, List<Smoothed> smoothed) {
+        List<LogQuality> quality = new ArrayList<>();
+        for (AlignedLog log : aligned) {
+            int rejected = smoothed.stream().mapToInt(s -> s.rejectedOf(log)).sum();
+            quality.add(Qualities.of(log, rejected, List.of()));
+        }
+        for (int i = 0; i < logs.loaded().size(); i++) {
+            ClockResult result = clock.results().get(i);
+            LoadedLog log = logs.loaded().get(i);
+            if (!result.isUsable()) {
+                quality.add(Qualities.unplaced(log, result.warnings()));
+            }
+        }
+        quality.addAll(logs.unusable());
+        return quality;
+    }
+}

@@ -1,0 +1,113 @@
+package pairdown.attempt;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import pairdown.track.UnusableInputException;
+
+/**
+ * A JSON file a person may have written: its tree, and the line each value stands on, so that every
+ * complaint can name it.
+ */
+public final class JsonFile {
+    /** More than any attempt or column map has; a larger one is some other file. */
+    private static final long LARGEST_BYTES = 16L << 20;
+
+    private static final JsonMapper MAPPER =
+            JsonMapper.builder()
+                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    .enable(JsonParser.Feature.ALLOW_COMMENTS)
+                    .build();
+
+    static {
+        MAPPER.getFactory()
+                .setStreamReadConstraints(
+                        StreamReadConstraints.builder().maxNestingDepth(64).build());
+    }
+
+    private final Path path;
+    private final JsonNode root;
+    private final Map<String, Integer> lines;
+
+    private JsonFile(Path path, JsonNode root, Map<String, Integer> lines) {
+        this.path = path;
+        this.root = root;
+        this.lines = lines;
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @throws UnusableInputException if it can't be read or is no JSON, naming the line
+     */
+    public static JsonFile read(Path path) throws UnusableInputException {
+        try {
+            if (Files.size(path) > LARGEST_BYTES) {
+                throw new UnusableInputException(
+                        "larger than " + (LARGEST_BYTES >> 20) + " MB",
+                        path.toString(),
+                        "this is not the JSON file Pairdown expects here");
+            }
+            String text = Files.readString(path);
+            return new JsonFile(path, MAPPER.readTree(text), lineOfEachValue(text));
+        } catch (JsonProcessingException e) {
+            throw new UnusableInputException(
+                    "not valid JSON: " + e.getOriginalMessage(),
+                    path + ":" + e.getLocation().getLineNr(),
+                    "mend the file there",
+                    e);
+        } catch (IOException e) {
+            throw new UnusableInputException(
+                    "can't be read (" + e + ")", path.toString(), "check the file and its permissions", e);
+        }
+    }
+
+    private static Map<String, Integer> lineOfEachValue(String text) throws IOException {
+        Map<String, Integer> lines = new HashMap<>();
+        try (JsonParser parser = MAPPER.createParser(text)) {
+            JsonToken token = parser.nextToken();
+            while (token != null) {
+                if (token != JsonToken.FIELD_NAME && !token.isStructEnd()) {
+                    lines.putIfAbsent(
+                            parser.getParsingContext().pathAsPointer().toString(),
+                            parser.currentTokenLocation().getLineNr());
+                }
+                token = parser.nextToken();
+            }
+        }
+        return lines;
+    }
+
+    public Path path() {
+        return path;
+    }
+
+    public JsonNode root() {
+        return root;
+    }
+
+    /** File and line of the value at a JSON pointer, or of the nearest enclosing value that has a line. */
+    public String where(String pointer) {
+        for (String p = pointer; !p.isEmpty(); p = p.substring(0, p.lastIndexOf('/'))) {
+            Integer line = lines.get(p);
+            if (line != null) {
+                return path + ":" + line;
+            }
+        }
+        return path + ":1";
+    }
+
+    /** A complaint about the value at a pointer. */
+    public UnusableInputException complaint(String what, String pointer, String mend) {
+        return new UnusableInputException(what, where(pointer), mend);
+    }
+}

@@ -1,0 +1,108 @@
+package pairdown.report;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.util.Locale;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYChartBuilder;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.Styler.LegendLayout;
+import org.knowm.xchart.style.Styler.LegendPosition;
+import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+/**
+ * How every chart of the report looks: black on white, thin grid, and lines told apart by dash and weight
+ * as well as by colour, so that a photocopy says the same.
+ */
+final class ChartStyle {
+    /** Okabe and Ito's set for readers of every colour vision, dark enough for white paper. */
+    static final Color BLACK = new Color(0x00, 0x00, 0x00);
+
+    static final Color BLUE = new Color(0x00, 0x72, 0xB2);
+    static final Color VERMILION = new Color(0xD5, 0x5E, 0x00);
+    static final Color GREEN = new Color(0x00, 0x9E, 0x73);
+    static final Color PURPLE = new Color(0xCC, 0x79, 0xA7);
+    static final Color SKY = new Color(0x56, 0xB4, 0xE9);
+    static final Color GREY = new Color(0x59, 0x59, 0x59);
+    static final Color BAND = new Color(0xDD, 0xDD, 0xDD);
+
+    static final BasicStroke SOLID = line(2.2f);
+    static final BasicStroke THIN = line(1.2f);
+    static final BasicStroke DASHED = line(2f, 8, 5);
+    static final BasicStroke DOTTED = line(2f, 2, 4);
+
+    private static final Color[] COLOURS = {BLUE, VERMILION, GREEN, PURPLE, SKY, BLACK};
+    private static final BasicStroke[] STROKES = {
+        SOLID, DASHED, DOTTED, line(2.2f, 12, 4, 2, 4), THIN, line(1.4f, 4, 4)
+    };
+
+    private ChartStyle() {}
+
+    private static BasicStroke line(float width, float... dash) {
+        return dash.length == 0
+                ? new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND)
+                : new BasicStroke(
+                        width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash, 0);
+    }
+
+    /** An empty chart with axis titles. */
+    static XYChart chart(int width, int height, String x, String y) {
+        XYChart chart =
+                new XYChartBuilder().width(width).height(height).xAxisTitle(x).yAxisTitle(y).build();
+        XYStyler s = chart.getStyler();
+        s.setChartBackgroundColor(Color.WHITE);
+        s.setPlotBackgroundColor(Color.WHITE);
+        s.setPlotBorderColor(GREY);
+        s.setPlotGridLinesColor(BAND);
+        s.setLegendBorderColor(Color.WHITE);
+        s.setLegendPosition(LegendPosition.OutsideS);
+        s.setLegendLayout(LegendLayout.Horizontal);
+        s.setAxisTitleFont(new Font(Font.SANS_SERIF, Font.PLAIN, 13));
+        s.setAxisTickLabelsFont(new Font(Font.SANS_SERIF, Font.PLAIN, 12));
+        s.setLegendFont(new Font(Font.SANS_SERIF, Font.PLAIN, 12));
+        s.setChartTitleVisible(false);
+        s.setLocale(Locale.ROOT);
+        s.setXAxisDecimalPattern("#,##0.##");
+        s.setYAxisDecimalPattern("#,##0.##");
+        s.setChartPadding(4);
+        s.setXAxisMaxLabelCount(8);
+        return chart;
+    }
+
+    /** Adds a line; nothing if it has no finite point. */
+    static void line(XYChart chart, String name, Points points, Color colour, BasicStroke stroke) {
+        if (points.isEmpty()) {
+            return;
+        }
+        XYSeries series = chart.addSeries(name, points.x(), points.y());
+        series.setMarker(SeriesMarkers.NONE);
+        series.setLineColor(colour);
+        series.setLineStyle(stroke);
+    }
+
+    /** Adds a line in the look of the n-th of several. */
+    static void line(XYChart chart, String name, Points points, int n) {
+        line(chart, name, points, COLOURS[n % COLOURS.length], STROKES[n % STROKES.length]);
+    }
+
+    /** Adds marks without a line. */
+    static void marks(XYChart chart, String name, Points points, Color colour) {
+        if (points.isEmpty()) {
+            return;
+        }
+        XYSeries series = chart.addSeries(name, points.x(), points.y());
+        series.setLineStyle(new BasicStroke(0, BasicStroke.CAP_BUTT, BasicStroke.JOIN_BEVEL, 1, new float[] {0.01f, 1e6f}, 0));
+        series.setMarker(SeriesMarkers.CIRCLE);
+        series.setMarkerColor(colour);
+    }
+
+    /** A level line across the chart, for a gate, a tolerance or a limit. */
+    static void level(XYChart chart, String name, double from, double to, double y) {
+        Points points = new Points();
+        points.add(from, y);
+        points.add(to, y);
+        line(chart, name, points, GREY, DASHED);
+    }
+}

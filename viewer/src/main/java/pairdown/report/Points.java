@@ -1,0 +1,66 @@
+package pairdown.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * The points of a chart's line, gathered and thinned. A point without a value breaks the line.
+ */
+final class Points {
+    /** More than half a chart's width in pixels shows nothing more. */
+    private static final int MOST = 300;
+
+    private final List<Double> x = new ArrayList<>();
+    private final List<Double> y = new ArrayList<>();
+    private boolean any;
+
+    void add(double xAt, double yAt) {
+        boolean known = Double.isFinite(xAt) && Double.isFinite(yAt);
+        if (known) {
+            any = true;
+            x.add(xAt);
+            y.add(yAt);
+        } else if (any && !Double.isNaN(y.get(y.size() - 1))) {
+            x.add(x.get(x.size() - 1));
+            y.add(Double.NaN);
+        }
+    }
+
+    /** A function sampled evenly. */
+    static Points of(double from, double to, DoubleUnaryOperator value) {
+        Points points = new Points();
+        for (int i = 0; i <= MOST; i++) {
+            double at = from + (to - from) * i / MOST;
+            points.add(at, value.applyAsDouble(at));
+        }
+        return points;
+    }
+
+    boolean isEmpty() {
+        return !any;
+    }
+
+    List<Double> x() {
+        return thinned(x);
+    }
+
+    List<Double> y() {
+        return thinned(y);
+    }
+
+    /** Every n-th point, breaks kept. */
+    private List<Double> thinned(List<Double> values) {
+        int step = 1 + x.size() / MOST;
+        if (step == 1) {
+            return values;
+        }
+        List<Double> out = new ArrayList<>();
+        for (int i = 0; i < values.size(); i++) {
+            if (i % step == 0 || Double.isNaN(y.get(i)) || i == values.size() - 1) {
+                out.add(values.get(i));
+            }
+        }
+        return out;
+    }
+}

@@ -1,0 +1,135 @@
+package pairdown.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.knowm.xchart.XYChart;
+import pairdown.clock.ClockResult;
+import pairdown.debrief.Debrief;
+import pairdown.debrief.JsonValues;
+import pairdown.phase.Event;
+import pairdown.report.ReportModel.Chart;
+import pairdown.report.ReportModel.EventRow;
+import pairdown.report.ReportModel.PairSection;
+import pairdown.report.ReportModel.TrustChart;
+import pairdown.words.Figures;
+import pairdown.words.Words;
+
+/** Makes the report's model from a debrief: what is said, with which figures, in which order. */
+final class ReportBuilder {
+    private final Debrief debrief;
+    private final Words words;
+    private final Figures figures;
+    private final Pictures pictures;
+
+    ReportBuilder(Debrief debrief, Words words, Figures figures, Pictures pictures) {
+        this.debrief = debrief;
+        this.words = words;
+        this.figures = figures;
+        this.pictures = pictures;
+    }
+
+    ReportModel build() {
+        BoardPart board = new BoardPart(debrief, words, figures);
+        String day = new JsonValues(debrief.axis()).time(debrief.span().start_s()).substring(0, 10);
+        return new ReportModel(
+                words.locale().getLanguage(),
+                debrief.attempt().title().orElse(words.get("report.title")),
+                debrief.attempt().id(),
+                day,
+                cautions(),
+                new TrustPart(debrief, words, figures).rows(),
+                notes(),
+                board.flyers(),
+                new FindingPart(debrief, words, figures).rows(),
+                board.heightBudget(),
+                board.heightBudgetSays(),
+                pairs(),
+                trustCharts(),
+                new PilotPart(debrief, words, figures).page(),
+                events(),
+                new ThresholdPart(debrief.attempt(), words, figures).rows());
+    }
+
+    private List<String> cautions() {
+        List<String> cautions = new ArrayList<>();
+        int count = Integer.parseInt(words.get("caution.count"));
+        for (int i = 1; i <= count; i++) {
+            cautions.add(words.get("caution." + i));
+        }
+        return cautions;
+    }
+
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>(debrief.attempt().notes());
+        notes.addAll(debrief.notes());
+        notes.addAll(debrief.wind().notes());
+        return notes;
+    }
+
+    private List<PairSection> pairs() {
+        List<PairSection> sections = new ArrayList<>();
+        for (int i = 0; i < debrief.pairs().size(); i++) {
+            sections.add(new PairPart(debrief, i, words, figures, pictures).section());
+        }
+        return sections;
+    }
+
+    private List<TrustChart> trustCharts() {
+        TrustCharts charts = new TrustCharts(figures);
+        List<TrustChart> out = new ArrayList<>();
+        int n = 0;
+        for (ClockResult clock : debrief.clock()) {
+            if (clock.curve().isPresent()) {
+                String heading = words.get("report.clock.heading", clock.participant(), clock.file());
+                out.add(
+                        trustChart(
+                                "clock" + n++,
+                                heading,
+                                charts.offsets(clock, clock.curve().get()),
+                                "report.clock.caption"));
+            }
+        }
+        out.add(
+                trustChart(
+                        "heights",
+                        words.get("report.heights.heading"),
+                        charts.heights(debrief),
+                        "report.heights.caption"));
+        if (debrief.wind().isKnown()) {
+            out.add(
+                    trustChart(
+                            "wind",
+                            words.get("report.wind.heading", debrief.wind().method()),
+                            charts.wind(debrief.wind()),
+                            "report.wind.caption"));
+        }
+        return out;
+    }
+
+    private TrustChart trustChart(String name, String heading, XYChart chart, String captionKey) {
+        return new TrustChart(heading, chart(chart, name, words.get(captionKey)).orElse(NO_CHART));
+    }
+
+    private static final Chart NO_CHART = new Chart("", "");
+
+    /** The chart as SVG, or nothing where it has no line. */
+    static Optional<Chart> chart(XYChart chart, String name, String caption) {
+        return chart.getSeriesMap().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Chart(Svg.of(chart, name, caption), caption));
+    }
+
+    private List<EventRow> events() {
+        List<EventRow> rows = new ArrayList<>();
+        for (Event e : debrief.events()) {
+            rows.add(
+                    new EventRow(
+                            figures.clock(debrief.axis(), e.time_s()),
+                            words.get("event." + e.kind().key()),
+                            String.join(", ", e.participants()),
+                            e.text()));
+        }
+        return rows;
+    }
+}
