@@ -6,7 +6,9 @@ import java.util.Locale;
 
 /** Builds one row of a CSV file after another, without an object for each cell. */
 final class CsvRow {
-    private static final long[] POWERS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000};
+    private static final long[] POWERS = {
+        1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000
+    };
 
     private final Writer out;
     private final StringBuilder row = new StringBuilder(256);
@@ -29,7 +31,10 @@ final class CsvRow {
         row.append(text);
     }
 
-    /** A number with at most {@code decimals} places (up to 9), or an empty cell where it is not finite. */
+    /**
+     * A number with at most {@code decimals} places (up to 9), or an empty cell where it is not
+     * finite.
+     */
     void number(double value, int decimals) {
         comma();
         if (!Double.isFinite(value)) {

@@ -33,7 +33,9 @@ public final class DebriefJson {
 
     private ObjectNode root() {
         ObjectNode root = MAPPER.createObjectNode();
-        root.put("format", "pairdown-debrief").put("version", 1).put("attempt", debrief.attempt().id());
+        root.put("format", "pairdown-debrief")
+                .put("version", 1)
+                .put("attempt", debrief.attempt().id());
         debrief.attempt().title().ifPresent(t -> root.put("title", t));
         frame(root.putObject("frame"));
         ObjectNode clock = root.putObject("clock").put("reference", "UTC");

@@ -23,8 +23,8 @@ import pairdown.time.Span;
 import pairdown.track.UnusableInputException;
 
 /**
- * From an attempt to its debrief, one step after another: read, one clock, one height, phases, smooth,
- * wind, pairs, power and tail, limits.
+ * From an attempt to its debrief, one step after another: read, one clock, one height, phases,
+ * smooth, wind, pairs, power and tail, limits.
  */
 public final class Debriefer {
     private final Attempt attempt;
@@ -126,7 +126,10 @@ public final class Debriefer {
     }
 
     private static List<LogQuality> quality(
-            LogLoader logs, ClockSolution clock, List<AlignedLog> aligned, List<Smoothed> smoothed) {
+            LogLoader logs,
+            ClockSolution clock,
+            List<AlignedLog> aligned,
+            List<Smoothed> smoothed) {
         List<LogQuality> quality = new ArrayList<>();
         for (AlignedLog log : aligned) {
             int rejected = smoothed.stream().mapToInt(s -> s.rejectedOf(log)).sum();

@@ -12,8 +12,8 @@ import pairdown.track.LogReport;
 import pairdown.track.Track;
 
 /**
- * Where a log holds several flights, takes the one that overlaps the other logs most; where none does, the
- * longest. What was taken is said in the log's warnings.
+ * Where a log holds several flights, takes the one that overlaps the other logs most; where none
+ * does, the longest. What was taken is said in the log's warnings.
  */
 final class FlightChoice {
     private FlightChoice() {}
@@ -21,7 +21,10 @@ final class FlightChoice {
     static List<LoadedLog> choose(List<LoadedLog> logs) {
         List<List<Flight>> flights = logs.stream().map(l -> Flights.of(l.track())).toList();
         Optional<TimeAxis> axis =
-                logs.stream().flatMap(l -> l.track().epoch().stream()).findFirst().map(TimeAxis::new);
+                logs.stream()
+                        .flatMap(l -> l.track().epoch().stream())
+                        .findFirst()
+                        .map(TimeAxis::new);
         List<LoadedLog> chosen = new ArrayList<>();
         for (int i = 0; i < logs.size(); i++) {
             LoadedLog log = logs.get(i);

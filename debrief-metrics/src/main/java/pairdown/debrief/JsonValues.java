@@ -13,7 +13,10 @@ import pairdown.geodesy.Geodetic;
 import pairdown.time.Span;
 import pairdown.time.TimeAxis;
 
-/** How values are spelt in result files: what can't be known is absent, instants are ISO 8601 to the millisecond. */
+/**
+ * How values are spelt in result files: what can't be known is absent, instants are ISO 8601 to the
+ * millisecond.
+ */
 public final class JsonValues {
     private static final DateTimeFormatter ISO_MILLIS =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS'Z'").withZone(ZoneOffset.UTC);
@@ -52,7 +55,8 @@ public final class JsonValues {
     }
 
     private static double rounded(double value, int decimals) {
-        double r = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).doubleValue();
+        double r =
+                BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).doubleValue();
         return r == 0 ? 0 : r;
     }
 

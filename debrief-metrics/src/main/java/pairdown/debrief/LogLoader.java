@@ -14,8 +14,8 @@ import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
 
 /**
- * The logs of an attempt, read; each one that can't be is kept as a quality entry with its complaint, so
- * that one bad log never stops the rest.
+ * The logs of an attempt, read; each one that can't be is kept as a quality entry with its
+ * complaint, so that one bad log never stops the rest.
  */
 record LogLoader(List<LoadedLog> loaded, List<LogQuality> unusable) {
     private record Outcome(Optional<LoadedLog> log, Optional<LogQuality> complaint) {}

@@ -10,8 +10,8 @@ import java.nio.file.StandardCopyOption;
 import java.util.UUID;
 
 /**
- * A folder that results are written into. Each file is written beside its place and then moved there, so
- * that nobody ever reads half a file and a failure leaves what was there before.
+ * A folder that results are written into. Each file is written beside its place and then moved
+ * there, so that nobody ever reads half a file and a failure leaves what was there before.
  */
 public final class ResultFolder {
     private final Path folder;
@@ -78,7 +78,8 @@ public final class ResultFolder {
 
     private static void move(Path from, Path to) throws IOException {
         try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            Files.move(
+                    from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (AtomicMoveNotSupportedException e) {
             Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
         }

@@ -77,15 +77,15 @@ public final class SeriesCsv {
     }
 
     /**
-     * Writes {@code participants/ID.csv} at 10 Hz or the log's rate, whichever is higher; nothing if the
-     * participant has no trajectory.
+     * Writes {@code participants/ID.csv} at 10 Hz or the log's rate, whichever is higher; nothing
+     * if the participant has no trajectory.
      */
     public void write(ParticipantDebrief participant, Writer out) throws IOException {
         Map<Channel, Series> systems = new TreeMap<>(participant.systems());
-        List<Channel> channels = new ArrayList<>(systems.keySet());
+        List<Series> columns = new ArrayList<>(systems.values());
         CsvRow row = new CsvRow(out);
         row.text(PARTICIPANT_COLUMNS);
-        channels.forEach(c -> row.text(c.key()));
+        systems.keySet().forEach(c -> row.text(c.key()));
         row.end();
         Optional<Trajectory> motion = participant.trajectory();
         if (motion.isEmpty()) {
@@ -96,8 +96,8 @@ public final class SeriesCsv {
         for (long i = 0; i < rows; i++) {
             double t_s = Math.min(motion.get().start_s() + i * step_s, motion.get().end_s());
             motionCells(row, participant, motion.get().at(t_s));
-            for (Channel c : channels) {
-                row.number(systems.get(c).at(t_s), 4);
+            for (Series column : columns) {
+                row.number(column.at(t_s), 4);
             }
             row.end();
         }

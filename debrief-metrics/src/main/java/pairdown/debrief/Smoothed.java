@@ -34,9 +34,7 @@ record Smoothed(
             List<AlignedLog> logs,
             LocalFrame frame,
             Phases phases) {
-        return participants.parallelStream()
-                .map(p -> of(p, logs, frame, phases))
-                .toList();
+        return participants.parallelStream().map(p -> of(p, logs, frame, phases)).toList();
     }
 
     private static Smoothed of(
@@ -51,8 +49,7 @@ record Smoothed(
         }
         try {
             SmoothedTrajectory motion =
-                    Smoother.smooth(
-                            best.get(), frame, SmootherSettings.DEFAULT, jerk(p, phases));
+                    Smoother.smooth(best.get(), frame, SmootherSettings.DEFAULT, jerk(p, phases));
             return new Smoothed(p, own, best, Optional.of(motion), why);
         } catch (UnusableInputException e) {
             why.add(String.valueOf(e.getMessage()));

@@ -9,7 +9,10 @@ import pairdown.height.AlignedLog;
 import pairdown.track.Channel;
 import pairdown.track.Series;
 
-/** The channels of a participant's logs that are not its position or velocity, on the attempt's axis. */
+/**
+ * The channels of a participant's logs that are not its position or velocity, on the attempt's
+ * axis.
+ */
 final class SystemsChannels {
     private static final Set<Channel> MOTION =
             EnumSet.of(

@@ -18,8 +18,8 @@ public final class AttemptDraft {
     private AttemptDraft() {}
 
     /**
-     * The guessed attempt as JSON text. What a guess can't know (plan, slots, limits) is left out, not
-     * invented.
+     * The guessed attempt as JSON text. What a guess can't know (plan, slots, limits) is left out,
+     * not invented.
      */
     public static String json(Attempt attempt) {
         ObjectNode root = MAPPER.createObjectNode();
@@ -43,8 +43,8 @@ public final class AttemptDraft {
      * Writes the draft into the attempt's folder.
      *
      * @return the file written
-     * @throws FileAlreadyExistsException if there is an {@code attempt.json}: a person's work is never
-     *     overwritten
+     * @throws FileAlreadyExistsException if there is an {@code attempt.json}: a person's work is
+     *     never overwritten
      * @throws IOException if the folder can't be written
      */
     public static Path write(Attempt attempt) throws IOException {

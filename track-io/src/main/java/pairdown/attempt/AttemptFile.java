@@ -17,8 +17,9 @@ import pairdown.track.UnusableInputException;
 import pairdown.units.Dimension;
 
 /**
- * Reads {@code attempt.json}. A value that makes no sense is a complaint with its line; a field that is
- * not known is read over and said, since a misspelt limit would otherwise be missing without a word.
+ * Reads {@code attempt.json}. A value that makes no sense is a complaint with its line; a field
+ * that is not known is read over and said, since a misspelt limit would otherwise be missing
+ * without a word.
  */
 final class AttemptFile {
     static final String NAME = "attempt.json";
@@ -40,9 +41,10 @@ final class AttemptFile {
     private Attempt attempt() throws UnusableInputException {
         JsonFields root = JsonFields.root(file, notes);
         List<Participant> participants = participants(root);
-        String fallback = Optional.ofNullable(folder.toAbsolutePath().normalize().getFileName())
-                .map(Path::toString)
-                .orElse("attempt");
+        String fallback =
+                Optional.ofNullable(folder.toAbsolutePath().normalize().getFileName())
+                        .map(Path::toString)
+                        .orElse("attempt");
         Optional<JsonFields> matched = root.object("matched");
         MatchedSettings settings =
                 matched.isPresent() ? matched(matched.get()) : MatchedSettings.DEFAULT;
@@ -79,10 +81,17 @@ final class AttemptFile {
         for (JsonFields entry : entries) {
             Participant p = participant(entry);
             if (!ids.add(p.id())) {
-                throw entry.complaint("id", "two participants are called '" + p.id() + "'", "give each its own id");
+                throw entry.complaint(
+                        "id",
+                        "two participants are called '" + p.id() + "'",
+                        "give each its own id");
             }
-            if (p.role() == Role.LEAD && participants.stream().anyMatch(q -> q.role() == Role.LEAD)) {
-                throw entry.complaint("role", "a second lead", "an attempt has one lead: give the other another role");
+            if (p.role() == Role.LEAD
+                    && participants.stream().anyMatch(q -> q.role() == Role.LEAD)) {
+                throw entry.complaint(
+                        "role",
+                        "a second lead",
+                        "an attempt has one lead: give the other another role");
             }
             participants.add(p);
         }
@@ -147,7 +156,9 @@ final class AttemptFile {
                 "role",
                 role.isEmpty() ? "a participant without a role" : "unknown role '" + role + "'",
                 "use one of "
-                        + Arrays.stream(Role.values()).map(Role::key).collect(Collectors.joining(", ")));
+                        + Arrays.stream(Role.values())
+                                .map(Role::key)
+                                .collect(Collectors.joining(", ")));
     }
 
     private LogRef log(JsonFields log) throws UnusableInputException {
@@ -185,7 +196,9 @@ final class AttemptFile {
         ClockMark mark =
                 new ClockMark(
                         clock.number("offset", Dimension.TIME),
-                        zero.isPresent() ? Optional.of(instant(clock, zero.get())) : Optional.empty());
+                        zero.isPresent()
+                                ? Optional.of(instant(clock, zero.get()))
+                                : Optional.empty());
         clock.sayUnknown();
         return mark;
     }
@@ -237,7 +250,9 @@ final class AttemptFile {
         OptionalDouble sink = t.positive("sink", Dimension.SPEED);
         if (airspeed.isEmpty() || sink.isEmpty()) {
             throw root.complaint(
-                    "target", "a target without airspeed or sink", "give both, as \"85 mph\" and \"3500 ft/min\"");
+                    "target",
+                    "a target without airspeed or sink",
+                    "give both, as \"85 mph\" and \"3500 ft/min\"");
         }
         Target target =
                 new Target(
@@ -259,7 +274,9 @@ final class AttemptFile {
             }
         }
         throw target.complaint(
-                "airspeedKind", "unknown kind of airspeed '" + kind + "'", "use calibrated or true");
+                "airspeedKind",
+                "unknown kind of airspeed '" + kind + "'",
+                "use calibrated or true");
     }
 
     private static MatchedSettings matched(JsonFields m) throws UnusableInputException {
@@ -301,7 +318,9 @@ final class AttemptFile {
             case "ellipsoid" -> read = BreakOff.Datum.ELLIPSOID;
             default ->
                     throw l.complaint(
-                            "breakOffDatum", "unknown datum '" + datum + "'", "use msl, agl or ellipsoid");
+                            "breakOffDatum",
+                            "unknown datum '" + datum + "'",
+                            "use msl, agl or ellipsoid");
         }
         if (height_m.isEmpty()) {
             return Optional.empty();

@@ -15,8 +15,8 @@ public final class AttemptFolder {
     /**
      * The attempt in a folder (or whose {@code attempt.json} is given).
      *
-     * @throws UnusableInputException if there is no such folder, its {@code attempt.json} makes no sense,
-     *     or it holds no usable log
+     * @throws UnusableInputException if there is no such folder, its {@code attempt.json} makes no
+     *     sense, or it holds no usable log
      */
     public static Attempt open(Path given) throws UnusableInputException {
         Path folder = folderOf(given);
@@ -50,7 +50,10 @@ public final class AttemptFolder {
     static List<Path> candidates(Path folder) throws UnusableInputException {
         List<Path> files = new ArrayList<>();
         try (Stream<Path> entries = Files.list(folder)) {
-            entries.filter(Files::isRegularFile).filter(AttemptFolder::mayBeLog).sorted().forEach(files::add);
+            entries.filter(Files::isRegularFile)
+                    .filter(AttemptFolder::mayBeLog)
+                    .sorted()
+                    .forEach(files::add);
         } catch (IOException e) {
             throw new UnusableInputException(
                     "can't be listed (" + e + ")", folder.toString(), "check its permissions", e);

@@ -15,9 +15,9 @@ import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
 
 /**
- * Guesses who took part from the logs alone: each log is one participant named by its file's stem, except
- * that a log without positions (systems) goes to the participant whose stem its own begins with. Every
- * guess is said in the attempt's notes.
+ * Guesses who took part from the logs alone: each log is one participant named by its file's stem,
+ * except that a log without positions (systems) goes to the participant whose stem its own begins
+ * with. Every guess is said in the attempt's notes.
  */
 final class AttemptGuess {
     private record Candidate(Path path, String stem, Track track) {
@@ -51,7 +51,9 @@ final class AttemptGuess {
         }
         if (logs.stream().noneMatch(Candidate::hasPositions)) {
             throw new UnusableInputException(
-                    files.isEmpty() ? "no files" : "no log with positions among " + files.size() + " files",
+                    files.isEmpty()
+                            ? "no files"
+                            : "no log with positions among " + files.size() + " files",
                     folder.toString(),
                     "put the attempt's logs here, or see each with: inspect FILE");
         }
@@ -59,15 +61,20 @@ final class AttemptGuess {
 
     Attempt attempt() {
         List<Candidate> moving = logs.stream().filter(Candidate::hasPositions).toList();
-        List<MotionTraits> traits = moving.stream().map(c -> MotionTraits.of(c.stem(), c.track())).toList();
+        List<MotionTraits> traits =
+                moving.stream().map(c -> MotionTraits.of(c.stem(), c.track())).toList();
         int lead = guessLead(moving, traits);
         List<Participant> participants = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         for (int i = 0; i < moving.size(); i++) {
             Role role = i == lead ? Role.LEAD : otherRole(traits.get(i));
-            participants.add(participant(moving.get(i), moving, role, uniqueId(moving.get(i), ids)));
+            participants.add(
+                    participant(moving.get(i), moving, role, uniqueId(moving.get(i), ids)));
         }
-        notes.add(0, "no attempt.json: participants are named by their files, and roles are guessed: " + roles(participants));
+        notes.add(
+                0,
+                "no attempt.json: participants are named by their files, and roles are guessed: "
+                        + roles(participants));
         return new Attempt(
                 Optional.ofNullable(folder.toAbsolutePath().normalize().getFileName())
                         .map(Path::toString)
@@ -92,8 +99,8 @@ final class AttemptGuess {
     }
 
     /**
-     * The lead: the log named so, else one with power or control channels, else the aircraft that descends
-     * steeply without opening a canopy, else the first.
+     * The lead: the log named so, else one with power or control channels, else the aircraft that
+     * descends steeply without opening a canopy, else the first.
      */
     private int guessLead(List<Candidate> moving, List<MotionTraits> traits) {
         Comparator<Integer> order =
@@ -143,18 +150,31 @@ final class AttemptGuess {
             boolean mine =
                     !systems.hasPositions()
                             && (belongsTo(systems, c)
-                                    || (role == Role.LEAD && moving.stream().noneMatch(m -> belongsTo(systems, m))));
+                                    || (role == Role.LEAD
+                                            && moving.stream()
+                                                    .noneMatch(m -> belongsTo(systems, m))));
             if (mine) {
                 refs.add(ref(systems));
-                notes.add(systems.path().getFileName() + " has no positions; taken as a systems log of " + id);
+                notes.add(
+                        systems.path().getFileName()
+                                + " has no positions; taken as a systems log of "
+                                + id);
             }
         }
         return new Participant(
-                id, role, refs, Map.of(), Optional.empty(), Optional.empty(), OptionalDouble.empty());
+                id,
+                role,
+                refs,
+                Map.of(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty());
     }
 
     private static boolean belongsTo(Candidate systems, Candidate owner) {
-        return systems.stem().toLowerCase(Locale.ROOT).startsWith(owner.stem().toLowerCase(Locale.ROOT));
+        return systems.stem()
+                .toLowerCase(Locale.ROOT)
+                .startsWith(owner.stem().toLowerCase(Locale.ROOT));
     }
 
     private static LogRef ref(Candidate c) {

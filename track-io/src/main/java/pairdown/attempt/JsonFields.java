@@ -14,8 +14,8 @@ import pairdown.units.Dimension;
 import pairdown.units.Quantity;
 
 /**
- * The fields of one JSON object, read by name and type; remembers which were asked for, so that the rest
- * can be named.
+ * The fields of one JSON object, read by name and type; remembers which were asked for, so that the
+ * rest can be named.
  */
 public final class JsonFields {
     private final JsonFile file;
@@ -92,7 +92,10 @@ public final class JsonFields {
         for (int i = 0; i < v.get().size(); i++) {
             String at = pointer + "/" + field + "/" + i;
             if (!v.get().get(i).isObject()) {
-                throw file.complaint("an entry of \"" + field + "\" is no object", at, "write it in braces: {…}");
+                throw file.complaint(
+                        "an entry of \"" + field + "\" is no object",
+                        at,
+                        "write it in braces: {…}");
             }
             objects.add(new JsonFields(file, at, v.get().get(i), notes));
         }
@@ -132,10 +135,12 @@ public final class JsonFields {
         }
     }
 
-    public OptionalDouble positive(String field, Dimension dimension) throws UnusableInputException {
+    public OptionalDouble positive(String field, Dimension dimension)
+            throws UnusableInputException {
         OptionalDouble v = number(field, dimension);
         if (v.isPresent() && !(v.getAsDouble() > 0)) {
-            throw complaint(field, "\"" + field + "\" must be above zero", "give a positive quantity");
+            throw complaint(
+                    field, "\"" + field + "\" must be above zero", "give a positive quantity");
         }
         return v;
     }
@@ -157,7 +162,9 @@ public final class JsonFields {
         }
         if (!v.get().isNumber() || !(v.get().asDouble() > 0)) {
             throw complaint(
-                    field, "\"" + field + "\" must be a number above zero", "its unit is in its name");
+                    field,
+                    "\"" + field + "\" must be a number above zero",
+                    "its unit is in its name");
         }
         return OptionalDouble.of(v.get().asDouble());
     }

@@ -67,7 +67,10 @@ public final class JsonFile {
                     e);
         } catch (IOException e) {
             throw new UnusableInputException(
-                    "can't be read (" + e + ")", path.toString(), "check the file and its permissions", e);
+                    "can't be read (" + e + ")",
+                    path.toString(),
+                    "check the file and its permissions",
+                    e);
         }
     }
 
@@ -95,7 +98,10 @@ public final class JsonFile {
         return root;
     }
 
-    /** File and line of the value at a JSON pointer, or of the nearest enclosing value that has a line. */
+    /**
+     * File and line of the value at a JSON pointer, or of the nearest enclosing value that has a
+     * line.
+     */
     public String where(String pointer) {
         for (String p = pointer; !p.isEmpty(); p = p.substring(0, p.lastIndexOf('/'))) {
             Integer line = lines.get(p);

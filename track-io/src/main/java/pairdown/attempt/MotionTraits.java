@@ -5,13 +5,14 @@ import pairdown.track.Channel;
 import pairdown.track.Track;
 
 /**
- * What a log's motion says about who carried it, coarsely: from heights and places ten seconds apart, so
- * that noise and rate hardly matter.
+ * What a log's motion says about who carried it, coarsely: from heights and places ten seconds
+ * apart, so that noise and rate hardly matter.
  *
  * @param stem the log's name without its ending
  * @param hasSystems whether it has power or control channels
  * @param descendsSteeply whether it sank at 10 m/s or more for 20 s
- * @param opensCanopy whether after such a descent it sank at 2 to 8 m/s and slower than 20 m/s for a minute
+ * @param opensCanopy whether after such a descent it sank at 2 to 8 m/s and slower than 20 m/s for
+ *     a minute
  * @param fliesLikeAircraft whether it was faster than 25 m/s for a minute without sinking
  */
 record MotionTraits(

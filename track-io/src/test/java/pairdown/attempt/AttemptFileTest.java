@@ -50,7 +50,8 @@ class AttemptFileTest {
     }
 
     private String complaint(String json) {
-        return assertThrows(UnusableInputException.class, () -> read(json)).getMessage();
+        return String.valueOf(
+                assertThrows(UnusableInputException.class, () -> read(json)).getMessage());
     }
 
     @Test
@@ -91,8 +92,7 @@ class AttemptFileTest {
 
     @Test
     void whatHasNoDefaultIsAbsent() throws Exception {
-        Attempt a =
-                read("{\"participants\": [{\"id\": \"x\", \"role\": \"lead\", \"logs\": []}]}");
+        Attempt a = read("{\"participants\": [{\"id\": \"x\", \"role\": \"lead\", \"logs\": []}]}");
 
         assertTrue(a.gate_m().isEmpty());
         assertTrue(a.target().isEmpty());
@@ -155,11 +155,11 @@ class AttemptFileTest {
 
     @Test
     void aFolderThatIsNotThereIsOneLine() {
-        String said =
+        UnusableInputException thrown =
                 assertThrows(
-                                UnusableInputException.class,
-                                () -> AttemptFolder.open(folder.resolve("nowhere")))
-                        .getMessage();
+                        UnusableInputException.class,
+                        () -> AttemptFolder.open(folder.resolve("nowhere")));
+        String said = String.valueOf(thrown.getMessage());
 
         assertTrue(said.contains("no such folder"), said);
     }

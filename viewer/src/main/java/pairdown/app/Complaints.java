@@ -13,17 +13,21 @@ final class Complaints implements IExecutionExceptionHandler {
     @Override
     public int handleExecutionException(Exception e, CommandLine line, ParseResult parsed) {
         if (e instanceof UnusableInputException) {
-            return say(line, e.getMessage(), ExitStatus.INPUT);
+            return say(line, String.valueOf(e.getMessage()), ExitStatus.INPUT);
         }
         if (e instanceof OutputException) {
-            return say(line, e.getMessage(), ExitStatus.OUTPUT);
+            return say(line, String.valueOf(e.getMessage()), ExitStatus.OUTPUT);
         }
         if (Boolean.getBoolean(TRACE)) {
             e.printStackTrace(line.getErr());
         }
         return say(
                 line,
-                "defect in Pairdown (" + e + "); run java -D" + TRACE + "=true -jar … and report what it prints",
+                "defect in Pairdown ("
+                        + e
+                        + "); run java -D"
+                        + TRACE
+                        + "=true -jar … and report what it prints",
                 ExitStatus.DEFECT);
     }
 

@@ -2,6 +2,7 @@ package pairdown.app;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -12,7 +13,10 @@ import pairdown.debrief.DebriefFiles;
 import pairdown.debrief.Debriefer;
 import pairdown.debrief.LogQuality;
 import pairdown.debrief.ResultFolder;
+import pairdown.report.Pictures;
+import pairdown.report.Report;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -35,6 +39,8 @@ final class DebriefVerb implements Callable<Integer> {
             description = "where results go (default: ATTEMPT/debrief)")
     private @Nullable Path out;
 
+    @Mixin private UnitsOption units = new UnitsOption();
+
     @Override
     public Integer call() throws Exception {
         Attempt opened = AttemptFolder.open(attempt);
@@ -44,6 +50,8 @@ final class DebriefVerb implements Callable<Integer> {
         try {
             ResultFolder folder = ResultFolder.at(place);
             DebriefFiles.write(debrief, folder);
+            String page = Report.html(debrief, units.units(), Locale.getDefault(), Pictures.NONE);
+            folder.text("report.html", out -> out.append(page));
         } catch (IOException e) {
             throw new OutputException(place, e);
         }

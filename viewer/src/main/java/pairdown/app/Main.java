@@ -39,13 +39,20 @@ public final class Main {
         line.setParameterExceptionHandler(
                 (e, given) -> {
                     PrintWriter err = e.getCommandLine().getErr();
-                    err.println(oneLine(e.getMessage()) + "; see: pairdown " + name(e) + "--help");
+                    err.println(
+                            oneLine(String.valueOf(e.getMessage()))
+                                    + "; see: pairdown "
+                                    + name(e)
+                                    + "--help");
                     return ExitStatus.USAGE;
                 });
         line.setExecutionStrategy(
                 parsed -> {
                     List<CommandLine> chain = parsed.asCommandLineList();
-                    boolean verbless = chain.size() == 1 && !parsed.isUsageHelpRequested() && !parsed.isVersionHelpRequested();
+                    boolean verbless =
+                            chain.size() == 1
+                                    && !parsed.isUsageHelpRequested()
+                                    && !parsed.isVersionHelpRequested();
                     if (verbless) {
                         chain.get(0).getErr().println("no verb given; see: pairdown --help");
                         return ExitStatus.USAGE;

@@ -43,7 +43,8 @@ final class BoardPart {
                 p.flyer(),
                 fact(
                         Measure.DISTANCE,
-                        gate.map(g -> OptionalDouble.of(g.planned_m())).orElse(OptionalDouble.empty()),
+                        gate.map(g -> OptionalDouble.of(g.planned_m()))
+                                .orElse(OptionalDouble.empty()),
                         at + "/gateHeld/planned_m"),
                 fact(
                         Measure.DISTANCE,
@@ -53,7 +54,11 @@ final class BoardPart {
                 closest(p, at),
                 worstClosing(p, at),
                 fact(Measure.DURATION, p.heightLeftAtMatch_s(), at + "/heightLeftAtMatch_s"),
-                gate.map(g -> Fact.word(words.get("verdict." + g.verdict().key()), at + "/gateHeld/verdict"))
+                gate.map(
+                                g ->
+                                        Fact.word(
+                                                words.get("verdict." + g.verdict().key()),
+                                                at + "/gateHeld/verdict"))
                         .orElse(Fact.missing(words.get("verdict.none"))),
                 trust(p));
     }
@@ -66,7 +71,10 @@ final class BoardPart {
 
     private Fact longest(PairDebrief p, String at) {
         double longest_s = p.matched().longest().map(MatchedWindow::duration_s).orElse(0.0);
-        return Fact.of(figures.text(Measure.DURATION, longest_s), at + "/matched/longest_s", Measure.DURATION);
+        return Fact.of(
+                figures.text(Measure.DURATION, longest_s),
+                at + "/matched/longest_s",
+                Measure.DURATION);
     }
 
     private Fact closest(PairDebrief p, String at) {

@@ -13,8 +13,8 @@ import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /**
- * How every chart of the report looks: black on white, thin grid, and lines told apart by dash and weight
- * as well as by colour, so that a photocopy says the same.
+ * How every chart of the report looks: black on white, thin grid, and lines told apart by dash and
+ * weight as well as by colour, so that a photocopy says the same.
  */
 final class ChartStyle {
     /** Okabe and Ito's set for readers of every colour vision, dark enough for white paper. */
@@ -43,14 +43,18 @@ final class ChartStyle {
     private static BasicStroke line(float width, float... dash) {
         return dash.length == 0
                 ? new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND)
-                : new BasicStroke(
-                        width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash, 0);
+                : new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash, 0);
     }
 
     /** An empty chart with axis titles. */
     static XYChart chart(int width, int height, String x, String y) {
         XYChart chart =
-                new XYChartBuilder().width(width).height(height).xAxisTitle(x).yAxisTitle(y).build();
+                new XYChartBuilder()
+                        .width(width)
+                        .height(height)
+                        .xAxisTitle(x)
+                        .yAxisTitle(y)
+                        .build();
         XYStyler s = chart.getStyler();
         s.setChartBackgroundColor(Color.WHITE);
         s.setPlotBackgroundColor(Color.WHITE);
@@ -93,7 +97,14 @@ final class ChartStyle {
             return;
         }
         XYSeries series = chart.addSeries(name, points.x(), points.y());
-        series.setLineStyle(new BasicStroke(0, BasicStroke.CAP_BUTT, BasicStroke.JOIN_BEVEL, 1, new float[] {0.01f, 1e6f}, 0));
+        series.setLineStyle(
+                new BasicStroke(
+                        0,
+                        BasicStroke.CAP_BUTT,
+                        BasicStroke.JOIN_BEVEL,
+                        1,
+                        new float[] {0.01f, 1e6f},
+                        0));
         series.setMarker(SeriesMarkers.CIRCLE);
         series.setMarkerColor(colour);
     }

@@ -57,11 +57,7 @@ final class FindingPart {
             return Fact.missing(Figures.MISSING);
         }
         String shown =
-                figures.add(
-                                new Line(),
-                                measure,
-                                value.getAsDouble(),
-                                f.sigma().orElse(Double.NaN))
+                figures.add(new Line(), measure, value.getAsDouble(), f.sigma().orElse(Double.NaN))
                         .toString();
         return Fact.of(shown, at, measure);
     }

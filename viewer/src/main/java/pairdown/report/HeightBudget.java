@@ -15,7 +15,10 @@ import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
 
-/** What the height between the first exit and the last flyer's opening was used for, on the lead's height. */
+/**
+ * What the height between the first exit and the last flyer's opening was used for, on the lead's
+ * height.
+ */
 final class HeightBudget {
     private final Debrief debrief;
     private final Words words;
@@ -54,7 +57,9 @@ final class HeightBudget {
     }
 
     String says() {
-        return parts().isEmpty() ? words.get("report.budget.none") : words.get("report.budget.says");
+        return parts().isEmpty()
+                ? words.get("report.budget.none")
+                : words.get("report.budget.says");
     }
 
     private void add(List<HeightPart> parts, String key, double from_m, double to_m, double all_m) {

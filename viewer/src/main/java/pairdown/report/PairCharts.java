@@ -13,12 +13,18 @@ import pairdown.pair.PairSeries.Figure;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 
-/** Pictures of one pair: closing against the limit, gap and gate, rates, and the approach in plan and profile. */
+/**
+ * Pictures of one pair: closing against the limit, gap and gate, rates, and the approach in plan
+ * and profile.
+ */
 final class PairCharts {
     private static final int WIDTH = 640;
     private static final int HEIGHT = 320;
 
-    /** The approach is worth drawing from here in (m); further out it is a dot in a corner otherwise. */
+    /**
+     * The approach is worth drawing from here in (m); further out it is a dot in a corner
+     * otherwise.
+     */
     private static final double NEAR_M = 200;
 
     private final Figures figures;
@@ -31,7 +37,10 @@ final class PairCharts {
         return figures.symbol(Measure.DISTANCE);
     }
 
-    /** Closing speed against distance, with the limit: above the dashed curve is faster than planned. */
+    /**
+     * Closing speed against distance, with the limit: above the dashed curve is faster than
+     * planned.
+     */
     XYChart closing(PairDebrief pair) {
         PairSeries s = pair.series();
         Figure range = pair.slot().isPresent() ? Figure.GAP : Figure.SEPARATION;
@@ -39,7 +48,9 @@ final class PairCharts {
                 ChartStyle.chart(
                         WIDTH,
                         HEIGHT,
-                        (range == Figure.GAP ? "gap to the slot (" : "separation (") + distance() + ")",
+                        (range == Figure.GAP ? "gap to the slot (" : "separation (")
+                                + distance()
+                                + ")",
                         "closing speed (" + figures.symbol(Measure.CLOSURE) + ")");
         Points flown = new Points();
         Points limit = new Points();
@@ -51,7 +62,8 @@ final class PairCharts {
             }
         }
         addLimit(s, range, limit);
-        ChartStyle.line(chart, pair.flyer() + " as flown", flown, ChartStyle.BLACK, ChartStyle.THIN);
+        ChartStyle.line(
+                chart, pair.flyer() + " as flown", flown, ChartStyle.BLACK, ChartStyle.THIN);
         ChartStyle.line(chart, "closing limit", limit, ChartStyle.VERMILION, ChartStyle.DASHED);
         return chart;
     }
@@ -66,7 +78,10 @@ final class PairCharts {
             }
         }
         byRange.forEach(
-                (r, v) -> limit.add(figures.shown(Measure.DISTANCE, r), figures.shown(Measure.CLOSURE, v)));
+                (r, v) ->
+                        limit.add(
+                                figures.shown(Measure.DISTANCE, r),
+                                figures.shown(Measure.CLOSURE, v)));
     }
 
     /** Gap (or separation) over time, the planned gate and the best matched window. */
@@ -78,19 +93,34 @@ final class PairCharts {
                         WIDTH,
                         HEIGHT,
                         "seconds from exit",
-                        (range == Figure.GAP ? "gap to the slot (" : "separation (") + distance() + ")");
+                        (range == Figure.GAP ? "gap to the slot (" : "separation (")
+                                + distance()
+                                + ")");
         ChartStyle.line(
-                chart, pair.flyer(), over(s, range, Measure.DISTANCE), ChartStyle.BLACK, ChartStyle.SOLID);
+                chart,
+                pair.flyer(),
+                over(s, range, Measure.DISTANCE),
+                ChartStyle.BLACK,
+                ChartStyle.SOLID);
         ChartStyle.line(
                 chart,
                 "with a touch as anchor",
-                over(s, range == Figure.GAP ? Figure.ANCHORED_GAP : Figure.ANCHORED_SEPARATION, Measure.DISTANCE),
+                over(
+                        s,
+                        range == Figure.GAP ? Figure.ANCHORED_GAP : Figure.ANCHORED_SEPARATION,
+                        Measure.DISTANCE),
                 ChartStyle.BLUE,
                 ChartStyle.DASHED);
         if (s.size() > 0) {
             double end_s = (s.size() - 1) * s.step_s();
             gate_m.ifPresent(
-                    g -> ChartStyle.level(chart, "planned gate", 0, end_s, figures.shown(Measure.DISTANCE, g)));
+                    g ->
+                            ChartStyle.level(
+                                    chart,
+                                    "planned gate",
+                                    0,
+                                    end_s,
+                                    figures.shown(Measure.DISTANCE, g)));
             pair.matched().longest().ifPresent(w -> window(chart, s, w));
         }
         return chart;
@@ -109,9 +139,16 @@ final class PairCharts {
         MatchedSettings m = attempt.matched();
         XYChart chart =
                 ChartStyle.chart(
-                        WIDTH, HEIGHT, "seconds from exit", "rate (" + figures.symbol(Measure.CLOSURE) + ")");
+                        WIDTH,
+                        HEIGHT,
+                        "seconds from exit",
+                        "rate (" + figures.symbol(Measure.CLOSURE) + ")");
         ChartStyle.line(
-                chart, "level", over(s, Figure.LEVEL_MATCH_RATE, Measure.CLOSURE), ChartStyle.BLUE, ChartStyle.SOLID);
+                chart,
+                "level",
+                over(s, Figure.LEVEL_MATCH_RATE, Measure.CLOSURE),
+                ChartStyle.BLUE,
+                ChartStyle.SOLID);
         ChartStyle.line(
                 chart,
                 "vertical, up positive",
@@ -165,8 +202,16 @@ final class PairCharts {
                                         chart,
                                         "slot",
                                         at(
-                                                figures.shown(Measure.DISTANCE, x == Figure.RIGHT ? a.right_m() : a.ahead_m()),
-                                                figures.shown(Measure.DISTANCE, y == Figure.AHEAD ? a.ahead_m() : a.above_m())),
+                                                figures.shown(
+                                                        Measure.DISTANCE,
+                                                        x == Figure.RIGHT
+                                                                ? a.right_m()
+                                                                : a.ahead_m()),
+                                                figures.shown(
+                                                        Measure.DISTANCE,
+                                                        y == Figure.AHEAD
+                                                                ? a.ahead_m()
+                                                                : a.above_m())),
                                         ChartStyle.VERMILION));
         double reach = figures.shown(Measure.DISTANCE, reach_m);
         chart.getStyler().setXAxisMin(-reach).setXAxisMax(reach);

@@ -67,7 +67,8 @@ final class PairPart {
                                 s.add(
                                         words.get(
                                                 "report.pair.leastGap",
-                                                figures.text(Measure.DISTANCE, a.gap_m().orElseThrow()),
+                                                figures.text(
+                                                        Measure.DISTANCE, a.gap_m().orElseThrow()),
                                                 clock(a.time_s()))));
         pair.anchoredClosest()
                 .ifPresent(
@@ -161,8 +162,11 @@ final class PairPart {
                                     views.add(
                                             new Picture(
                                                     "data:image/png;base64,"
-                                                            + Base64.getEncoder().encodeToString(png),
-                                                    words.get("report.picture." + vantage, clock(t_s)))));
+                                                            + Base64.getEncoder()
+                                                                    .encodeToString(png),
+                                                    words.get(
+                                                            "report.picture." + vantage,
+                                                            clock(t_s)))));
         }
         return views;
     }
@@ -179,13 +183,17 @@ final class PairPart {
     }
 
     private void add(List<Chart> charts, XYChart chart, String key) {
-        ReportBuilder.chart(chart, key + index, words.get("report.chart." + key)).ifPresent(charts::add);
+        ReportBuilder.chart(chart, key + index, words.get("report.chart." + key))
+                .ifPresent(charts::add);
     }
 
     private List<WindowRow> windows() {
         List<WindowRow> rows = new ArrayList<>();
         for (int i = 0; i < pair.matched().windows().size(); i++) {
-            rows.add(window(pair.matched().windows().get(i), "/pairs/" + index + "/matched/windows/" + i));
+            rows.add(
+                    window(
+                            pair.matched().windows().get(i),
+                            "/pairs/" + index + "/matched/windows/" + i));
         }
         return rows;
     }
@@ -196,9 +204,15 @@ final class PairPart {
                 figures.addSigned(sink, Measure.SINK, w.sinkDifference_mps()), Measure.SINK);
         return new WindowRow(
                 Fact.word(clock(w.span().start_s()), at + "/start"),
-                Fact.of(figures.text(Measure.DURATION, w.duration_s()), at + "/duration_s", Measure.DURATION),
+                Fact.of(
+                        figures.text(Measure.DURATION, w.duration_s()),
+                        at + "/duration_s",
+                        Measure.DURATION),
                 range(w),
-                Fact.of(figures.text(Measure.DISTANCE, w.separation_m()), at + "/separation_m", Measure.DISTANCE),
+                Fact.of(
+                        figures.text(Measure.DISTANCE, w.separation_m()),
+                        at + "/separation_m",
+                        Measure.DISTANCE),
                 airspeed(w, at),
                 Fact.of(sink.toString(), at + "/sinkDifference_mps", Measure.SINK),
                 Fact.word(words.get("ended." + w.endedBy().key()), at + "/endedBy"));

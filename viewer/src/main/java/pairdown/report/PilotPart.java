@@ -37,7 +37,8 @@ final class PilotPart {
     PilotPage page() {
         Optional<TailControl> tail = debrief.tailControl();
         if (tail.isEmpty()) {
-            return new PilotPage(List.of(words.get("report.pilot.none")), List.of(), List.of(), List.of());
+            return new PilotPage(
+                    List.of(words.get("report.pilot.none")), List.of(), List.of(), List.of());
         }
         return new PilotPage(says(tail.get()), episodes(tail.get()), charts(tail.get()), List.of());
     }
@@ -45,12 +46,20 @@ final class PilotPart {
     private List<String> says(TailControl tail) {
         List<String> says = new ArrayList<>();
         tail.standingEffectiveness()
-                .ifPresent(e -> says.add(words.get("report.pilot.standing", figures.text(Measure.RATIO, e))));
+                .ifPresent(
+                        e ->
+                                says.add(
+                                        words.get(
+                                                "report.pilot.standing",
+                                                figures.text(Measure.RATIO, e))));
         says.add(
                 words.get(
                         "report.pilot.counts",
                         String.valueOf(tail.episodes().size()),
-                        String.valueOf(tail.powerChanges().stream().filter(PowerChange::towardReverse).count()),
+                        String.valueOf(
+                                tail.powerChanges().stream()
+                                        .filter(PowerChange::towardReverse)
+                                        .count()),
                         String.valueOf(
                                 tail.powerChanges().stream()
                                         .filter(c -> c.towardReverse() && c.episode().isPresent())
@@ -69,7 +78,8 @@ final class PilotPart {
                             figures.text(Measure.DURATION, e.span().duration_s()),
                             words.get("grade." + e.grade().key()),
                             e.why());
-            String before = e.precededBy().map(l -> " " + link("report.pilot.preceded", l)).orElse("");
+            String before =
+                    e.precededBy().map(l -> " " + link("report.pilot.preceded", l)).orElse("");
             String after = e.endedAfter().map(l -> " " + link("report.pilot.ended", l)).orElse("");
             said.add(base + before + after);
         }
@@ -98,13 +108,20 @@ final class PilotPart {
         for (Channel c : List.of(Channel.POWER_LEVER, Channel.ELEVATOR, Channel.RUDDER)) {
             if (systems.containsKey(c)) {
                 ChartStyle.line(
-                        controls, words.get("channel." + c.key()), over(systems.get(c), span), look++);
+                        controls,
+                        words.get("channel." + c.key()),
+                        over(systems.get(c), span),
+                        look++);
             }
         }
-        ReportBuilder.chart(controls, "controls", words.get("report.chart.controls")).ifPresent(charts::add);
+        ReportBuilder.chart(controls, "controls", words.get("report.chart.controls"))
+                .ifPresent(charts::add);
         XYChart effectiveness =
                 ChartStyle.chart(
-                        WIDTH, HEIGHT, words.get("report.axis.seconds"), words.get("report.axis.ratio"));
+                        WIDTH,
+                        HEIGHT,
+                        words.get("report.axis.seconds"),
+                        words.get("report.axis.ratio"));
         figure(effectiveness, tail, "effectiveness", span, 0);
         figure(effectiveness, tail, "retardingCoefficient", span, 1);
         ReportBuilder.chart(effectiveness, "effectiveness", words.get("report.chart.effectiveness"))
@@ -122,9 +139,15 @@ final class PilotPart {
     /** From before the first power change to after the last, or the whole attempt. */
     private double[] around(TailControl tail) {
         double from_s =
-                tail.powerChanges().stream().mapToDouble(PowerChange::time_s).min().orElse(debrief.span().start_s());
+                tail.powerChanges().stream()
+                        .mapToDouble(PowerChange::time_s)
+                        .min()
+                        .orElse(debrief.span().start_s());
         double to_s =
-                tail.powerChanges().stream().mapToDouble(PowerChange::time_s).max().orElse(debrief.span().end_s());
+                tail.powerChanges().stream()
+                        .mapToDouble(PowerChange::time_s)
+                        .max()
+                        .orElse(debrief.span().end_s());
         return new double[] {from_s - MARGIN_S, to_s + MARGIN_S};
     }
 

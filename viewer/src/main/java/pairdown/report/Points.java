@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
-/**
- * The points of a chart's line, gathered and thinned. A point without a value breaks the line.
- */
+/** The points of a chart's line, gathered and thinned. A point without a value breaks the line. */
 final class Points {
     /** More than half a chart's width in pixels shows nothing more. */
     private static final int MOST = 300;

@@ -17,7 +17,9 @@ import pairdown.words.Figures;
 import pairdown.words.Units;
 import pairdown.words.Words;
 
-/** The report of one attempt as a self-contained page: valid both as HTML and as XML, for the PDF. */
+/**
+ * The report of one attempt as a self-contained page: valid both as HTML and as XML, for the PDF.
+ */
 public final class Report {
     private static final Configuration TEMPLATES = templates();
 

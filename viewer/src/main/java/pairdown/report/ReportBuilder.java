@@ -81,7 +81,8 @@ final class ReportBuilder {
         int n = 0;
         for (ClockResult clock : debrief.clock()) {
             if (clock.curve().isPresent()) {
-                String heading = words.get("report.clock.heading", clock.participant(), clock.file());
+                String heading =
+                        words.get("report.clock.heading", clock.participant(), clock.file());
                 out.add(
                         trustChart(
                                 "clock" + n++,

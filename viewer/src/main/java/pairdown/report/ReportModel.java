@@ -3,8 +3,8 @@ package pairdown.report;
 import java.util.List;
 
 /**
- * All that the report's template shows: words, figures with their origin, and charts. Public for the
- * template engine's sake.
+ * All that the report's template shows: words, figures with their origin, and charts. Public for
+ * the template engine's sake.
  *
  * @param lang the page's language
  * @param title heading

@@ -16,7 +16,9 @@ import org.w3c.dom.Element;
 
 /** Renders charts as SVG elements to be set into a page. */
 final class Svg {
-    /** Written by the library, but no part of SVG inside HTML, or at odds with scaling to the page. */
+    /**
+     * Written by the library, but no part of SVG inside HTML, or at odds with scaling to the page.
+     */
     private static final List<String> NOT_OF_HTML =
             List.of(
                     "contentScriptType",
@@ -48,8 +50,7 @@ final class Svg {
         for (String attribute : NOT_OF_HTML) {
             root.removeAttribute(attribute);
         }
-        root.setAttributeNS(
-                null, "viewBox", "0 0 " + chart.getWidth() + " " + chart.getHeight());
+        root.setAttributeNS(null, "viewBox", "0 0 " + chart.getWidth() + " " + chart.getHeight());
         root.setAttributeNS(null, "role", "img");
         root.setAttributeNS(null, "aria-label", label);
         return withoutProlog(text(graphics, root));

@@ -25,7 +25,9 @@ final class TrustCharts {
 
     /** How well a log agrees with its ride at each trial offset: a sharp dip is a sure clock. */
     XYChart offsets(ClockResult clock, OffsetCurve curve) {
-        XYChart chart = ChartStyle.chart(WIDTH, HEIGHT, "trial clock offset (s)", "velocity difference (m/s)");
+        XYChart chart =
+                ChartStyle.chart(
+                        WIDTH, HEIGHT, "trial clock offset (s)", "velocity difference (m/s)");
         Points points = new Points();
         double least = Double.POSITIVE_INFINITY;
         double most = 0;
@@ -43,7 +45,9 @@ final class TrustCharts {
         return chart;
     }
 
-    /** Heights of all participants over time, as logged and after the measured bias is taken off. */
+    /**
+     * Heights of all participants over time, as logged and after the measured bias is taken off.
+     */
     XYChart heights(Debrief debrief) {
         XYChart chart =
                 ChartStyle.chart(
@@ -101,7 +105,9 @@ final class TrustCharts {
                 ChartStyle.chart(
                         WIDTH,
                         HEIGHT,
-                        "wind component (" + figures.symbol(Measure.AIRSPEED) + ", the way the air moves)",
+                        "wind component ("
+                                + figures.symbol(Measure.AIRSPEED)
+                                + ", the way the air moves)",
                         "height above ellipsoid (" + figures.symbol(Measure.HEIGHT) + ")");
         component(chart, wind, "towards east", true, 0);
         component(chart, wind, "towards north", false, 1);

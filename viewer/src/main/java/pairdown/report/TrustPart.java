@@ -68,7 +68,11 @@ final class TrustPart {
         if (c.zero().isPresent()) {
             return method + ", " + sigma;
         }
-        return String.format(words.locale(), MILLIS, c.map().offset_s()) + " " + sigma + ", " + method;
+        return String.format(words.locale(), MILLIS, c.map().offset_s())
+                + " "
+                + sigma
+                + ", "
+                + method;
     }
 
     private String height(HeightResult h) {
