@@ -2,6 +2,7 @@ package pairdown.gl;
 
 import org.jspecify.annotations.Nullable;
 import org.lwjgl.opengl.GL;
+import org.lwjgl.opengl.GLCapabilities;
 import org.lwjgl.system.Configuration;
 import org.lwjgl.system.FunctionProvider;
 
@@ -10,9 +11,16 @@ import org.lwjgl.system.FunctionProvider;
  * a display through EGL; both can happen in one process, one after the other.
  */
 final class GlBinding {
-    private static @Nullable FunctionProvider current;
+    private static final ThreadLocal<@Nullable GLCapabilities> CURRENT = new ThreadLocal<>();
+    private static @Nullable Source current;
 
     private GlBinding() {}
+
+    /** Where functions can come from. */
+    enum Source {
+        EGL,
+        WINDOW
+    }
 
     /** To be called before the class GL is first touched. */
     static void prepare() {
@@ -22,13 +30,30 @@ final class GlBinding {
         ProcessMemory.keepFreed();
     }
 
-    /** Takes the functions from here; contexts made through another provider end first. */
-    static void use(FunctionProvider provider) {
-        if (current != null) {
-            GL.destroy();
+    /** The functions of the context that is current, taken from here. */
+    static synchronized GLCapabilities use(Source source, FunctionProvider provider) {
+        if (source != current) {
+            if (current != null) {
+                GL.destroy();
+            }
+            // Handed over by its method alone: ending a binding frees what it is given, and libEGL
+            // must outlive its contexts.
+            GL.create((java.nio.ByteBuffer name) -> provider.getFunctionAddress(name));
+            current = source;
         }
-        GL.create(provider);
-        current = provider;
-        GL.createCapabilities(true);
+        GLCapabilities made = GL.createCapabilities(true);
+        CURRENT.set(made);
+        return made;
+    }
+
+    /** Whether drawing on this thread goes to the context of these functions. */
+    static boolean isCurrent(GLCapabilities capabilities) {
+        return CURRENT.get() == capabilities;
+    }
+
+    /** Draws through these on this thread from now on; through none where there is no context. */
+    static void makeCurrent(@Nullable GLCapabilities capabilities) {
+        GL.setCapabilities(capabilities);
+        CURRENT.set(capabilities);
     }
 }

@@ -33,8 +33,8 @@ import org.lwjgl.PointerBuffer;
 import org.lwjgl.egl.EGL;
 import org.lwjgl.egl.EXTDeviceEnumeration;
 import org.lwjgl.egl.EXTDeviceQuery;
-import org.lwjgl.opengl.GL;
 import org.lwjgl.opengl.GL11;
+import org.lwjgl.opengl.GLCapabilities;
 import org.lwjgl.system.FunctionProvider;
 import org.lwjgl.system.JNI;
 import org.lwjgl.system.MemoryStack;
@@ -52,13 +52,21 @@ public final class OffscreenContext implements RenderContext {
 
     private final long display;
     private final long context;
+    private final GLCapabilities capabilities;
     private final String renderer;
     private final Target scene;
     private final Target picture;
     private final float scale;
 
     private OffscreenContext(
-            long display, long context, int width_px, int height_px, int samples, float scale) {
+            long display,
+            long context,
+            GLCapabilities capabilities,
+            int width_px,
+            int height_px,
+            int samples,
+            float scale) {
+        this.capabilities = capabilities;
         this.display = display;
         this.context = context;
         this.renderer = String.valueOf(GL11.glGetString(GL11.GL_RENDERER));
@@ -93,8 +101,9 @@ public final class OffscreenContext implements RenderContext {
                 if (functions == null) {
                     throw NoGraphicsException.offscreen("libEGL gives no functions");
                 }
-                GlBinding.use(functions);
-                return new OffscreenContext(display, context, width_px, height_px, samples, scale);
+                GLCapabilities capabilities = GlBinding.use(GlBinding.Source.EGL, functions);
+                return new OffscreenContext(
+                        display, context, capabilities, width_px, height_px, samples, scale);
             }
         }
         throw NoGraphicsException.offscreen(
@@ -236,6 +245,7 @@ public final class OffscreenContext implements RenderContext {
 
     @Override
     public void beginScene() {
+        makeCurrent();
         scene.bind();
     }
 
@@ -257,13 +267,24 @@ public final class OffscreenContext implements RenderContext {
         return picture.read();
     }
 
+    /** Another context may have been drawn on since: of a window, or of another picture. */
+    @Override
+    public void makeCurrent() {
+        if (!GlBinding.isCurrent(capabilities)) {
+            eglBindAPI(EGL_OPENGL_API);
+            eglMakeCurrent(display, EGL_NO_SURFACE, EGL_NO_SURFACE, context);
+            GlBinding.makeCurrent(capabilities);
+        }
+    }
+
     @Override
     public void close() {
+        makeCurrent();
         if (scene != picture) {
             scene.close();
         }
         picture.close();
-        GL.setCapabilities(null);
+        GlBinding.makeCurrent(null);
         eglMakeCurrent(display, EGL_NO_SURFACE, EGL_NO_SURFACE, EGL_NO_CONTEXT);
         eglDestroyContext(display, context);
     }

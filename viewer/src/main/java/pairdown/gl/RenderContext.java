@@ -24,6 +24,9 @@ public interface RenderContext extends AutoCloseable {
         return name.contains("llvmpipe") || name.contains("softpipe") || name.contains("swrast");
     }
 
+    /** Makes this the context that drawing and deleting go to. */
+    void makeCurrent();
+
     /** Makes the scene's target the one drawn on, all of it. */
     void beginScene();
 

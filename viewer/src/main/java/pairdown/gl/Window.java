@@ -15,9 +15,9 @@ import org.jspecify.annotations.Nullable;
 import org.lwjgl.PointerBuffer;
 import org.lwjgl.glfw.GLFWDropCallback;
 import org.lwjgl.glfw.GLFWErrorCallback;
-import org.lwjgl.opengl.GL;
 import org.lwjgl.opengl.GL11;
 import org.lwjgl.opengl.GL30;
+import org.lwjgl.opengl.GLCapabilities;
 import org.lwjgl.system.Callback;
 import org.lwjgl.system.Configuration;
 import org.lwjgl.system.FunctionProvider;
@@ -39,6 +39,7 @@ public final class Window implements RenderContext {
     private static boolean glfwReady;
 
     private final long handle;
+    private final GLCapabilities capabilities;
     private final Queue<WindowEvent> events = new ArrayDeque<>();
     private final List<Callback> callbacks = new ArrayList<>();
     private final String renderer;
@@ -51,8 +52,9 @@ public final class Window implements RenderContext {
     private boolean fullScreen;
     private int[] placeBefore = {0, 0, 0, 0};
 
-    private Window(long handle) {
+    private Window(long handle, GLCapabilities capabilities) {
         this.handle = handle;
+        this.capabilities = capabilities;
         this.renderer = String.valueOf(GL11.glGetString(GL11.GL_RENDERER));
         measure();
         listen();
@@ -83,8 +85,7 @@ public final class Window implements RenderContext {
         }
         glfwMakeContextCurrent(handle);
         glfwSwapInterval(1);
-        GlBinding.use(new GlfwFunctions());
-        return new Window(handle);
+        return new Window(handle, GlBinding.use(GlBinding.Source.WINDOW, new GlfwFunctions()));
     }
 
     private static final class GlfwFunctions implements FunctionProvider {
@@ -380,6 +381,7 @@ public final class Window implements RenderContext {
 
     @Override
     public void beginScene() {
+        makeCurrent();
         if (isSoftware()) {
             bindWindow();
             return;
@@ -419,14 +421,24 @@ public final class Window implements RenderContext {
         return Target.readBound(width_px, height_px);
     }
 
+    /** A picture without a display may have been made since. */
+    @Override
+    public void makeCurrent() {
+        if (!GlBinding.isCurrent(capabilities)) {
+            glfwMakeContextCurrent(handle);
+            GlBinding.makeCurrent(capabilities);
+        }
+    }
+
     @Override
     public void close() {
+        makeCurrent();
         if (scene != null) {
             scene.close();
         }
         callbacks.forEach(Callback::free);
         org.lwjgl.glfw.Callbacks.glfwFreeCallbacks(handle);
-        GL.setCapabilities(null);
+        GlBinding.makeCurrent(null);
         glfwDestroyWindow(handle);
     }
 }

@@ -29,12 +29,11 @@ public final class Body {
     void fill(Recording recording, int number, double t_s) {
         Trajectory path = recording.trajectory(number);
         present = path.covers(t_s);
-        if (!present) {
-            return;
-        }
-        path.read(t_s, state);
-        recording.readSigma(number, t_s, sigma);
-        recording.readAttitude(number, t_s, attitude);
+        // Outside its track a body stays at the nearest end, so that a camera has a place to be.
+        double at_s = Math.max(path.start_s(), Math.min(path.end_s(), t_s));
+        path.read(at_s, state);
+        recording.readSigma(number, at_s, sigma);
+        recording.readAttitude(number, at_s, attitude);
         attitudeKnown = !Float.isNaN(attitude[0]);
         if (attitudeKnown) {
             bodyToEnu.set(attitude[0], attitude[1], attitude[2], attitude[3]).normalize();
@@ -71,7 +70,9 @@ public final class Body {
         return participant.participant().role();
     }
 
-    /** Whether its trajectory covers the moment; nothing else here means anything if not. */
+    /**
+     * Whether its trajectory covers the moment. If not, all else here is of the nearest end of it.
+     */
     public boolean isPresent() {
         return present;
     }

@@ -50,6 +50,7 @@ public final class ViewState {
     private Vantage vantage = Vantage.DEFAULT;
     private Optional<Vantage> second = Optional.empty();
     private boolean following = true;
+    private double heldAt_s = Double.NaN;
     private double fieldOfView_deg = 40;
     private double enlargement = 1;
     private double zoom = 1;
@@ -129,6 +130,12 @@ public final class ViewState {
 
     public void toggleFollowing() {
         following = !following;
+        heldAt_s = playback.t_s();
+    }
+
+    /** The instant the camera stays at the place of, where it does not follow. */
+    public double heldAt_s() {
+        return heldAt_s;
     }
 
     public double fieldOfView_deg() {

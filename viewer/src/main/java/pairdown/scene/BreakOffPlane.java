@@ -1,0 +1,75 @@
+package pairdown.scene;
+
+import java.util.Optional;
+import org.joml.Vector3d;
+import pairdown.attempt.BreakOff;
+import pairdown.gl.Mesh;
+import pairdown.gl.Shader;
+import pairdown.gl.Shaders;
+import pairdown.gl.Uniform;
+import pairdown.replay.Body;
+import pairdown.replay.ViewState;
+import pairdown.theme.Palette;
+import pairdown.words.Measure;
+
+/** The height by which flyers leave the formation: a hatched plate under the lead. */
+final class BreakOffPlane implements AutoCloseable {
+    private static final double LEAST_HALF_M = 150;
+    private static final double HATCHES = 24;
+
+    private final Shader shader;
+    private final Uniform relativeToClip;
+    private final Uniform centre;
+    private final Uniform half;
+    private final Uniform hatch;
+    private final Uniform colour;
+    private final Mesh square = Airframe.square();
+    private final Heights heights;
+    private final float[] xy = new float[2];
+
+    BreakOffPlane(Shaders shaders, Heights heights) {
+        this.heights = heights;
+        shader = shaders.load("planes");
+        relativeToClip = shader.uniform("relativeToClip");
+        centre = shader.uniform("centre_m");
+        half = shader.uniform("half_m");
+        hatch = shader.uniform("hatch_m");
+        colour = shader.uniform("colour");
+    }
+
+    void draw(Stage stage) {
+        Optional<BreakOff> breakOff = stage.moment().debrief().attempt().limits().breakOff();
+        int subject = stage.moment().recording().subject();
+        if (breakOff.isEmpty() || subject < 0 || !stage.shows(ViewState.Layer.BREAK_OFF)) {
+            return;
+        }
+        Body lead = stage.moment().body(subject);
+        double e = lead.east_m();
+        double n = lead.north_m();
+        double u = heights.up_m(e, n, breakOff.get().height_m());
+        // As wide as it is far away: it takes up about the same part of the picture.
+        double size = Math.max(LEAST_HALF_M, 0.7 * Math.abs(lead.up_m() - u));
+        Vector3d eye = stage.sight().pose().eye();
+        shader.use();
+        relativeToClip.set(stage.sight().relativeToClip());
+        centre.set((float) (e - eye.x), (float) (n - eye.y), (float) (u - eye.z));
+        half.set((float) size);
+        hatch.set((float) (size / HATCHES));
+        colour.setColour(Palette.withOpacity(stage.palette().limit(), 120));
+        square.draw();
+        if (stage.shows(ViewState.Layer.LABELS) && stage.sight().project(e, n, u, xy)) {
+            Labels.Label label =
+                    stage.labels().add(Labels.Rank.LIMIT, xy[0], xy[1], stage.palette().limit());
+            label.row(0).add("break-off ");
+            stage.figures()
+                    .add(label.row(0), Measure.HEIGHT, breakOff.get().height_m())
+                    .add(' ')
+                    .add(heights.datum());
+        }
+    }
+
+    @Override
+    public void close() {
+        square.close();
+    }
+}

@@ -1,0 +1,46 @@
+package pairdown.scene;
+
+import pairdown.gl.Shaders;
+import pairdown.replay.Alignment;
+
+/** A second attempt: its flyers as they stood to their lead, with the paths they took there. */
+final class GhostTrails implements AutoCloseable {
+    private final Ghosts ghosts;
+    private final Trails paths;
+    private final float[] xy = new float[2];
+    private final String label;
+
+    GhostTrails(Shaders shaders, Ghosts ghosts, Alignment alignment) {
+        this.ghosts = ghosts;
+        this.paths = new Trails(shaders, ghosts.moment().recording());
+        this.label = "aligned on " + alignment.on().key();
+    }
+
+    void draw(Stage stage, Bodies bodies) {
+        paths.drawAsGhost(stage, ghosts.moment());
+        bodies.drawGhost(stage, ghosts);
+        for (int i = 0; i < ghosts.size(); i++) {
+            if (!ghosts.isShown(i)) {
+                continue;
+            }
+            double[] at = ghosts.place(stage, i);
+            if (stage.shows(pairdown.replay.ViewState.Layer.LABELS)
+                    && stage.sight().project(at[0], at[1], at[2], xy)) {
+                Labels.Label mark =
+                        stage.labels()
+                                .add(Labels.Rank.SLOT, xy[0], xy[1], stage.palette().inkSoft());
+                mark.marked(pairdown.theme.Marker.of(i), true);
+                mark.row(0)
+                        .add(ghosts.body(i).id())
+                        .add(" of ")
+                        .add(ghosts.moment().debrief().attempt().id());
+                mark.row(1).add(label);
+            }
+        }
+    }
+
+    @Override
+    public void close() {
+        paths.close();
+    }
+}

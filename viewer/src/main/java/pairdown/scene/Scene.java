@@ -1,0 +1,211 @@
+package pairdown.scene;
+
+import java.util.List;
+import java.util.Optional;
+import org.joml.Vector3d;
+import pairdown.camera.Ground;
+import pairdown.camera.Pose;
+import pairdown.camera.Vantage;
+import pairdown.gl.Canvas;
+import pairdown.gl.Canvas.Align;
+import pairdown.gl.Canvas.Face;
+import pairdown.gl.Pass;
+import pairdown.gl.Shader;
+import pairdown.gl.Shaders;
+import pairdown.gl.Strokes;
+import pairdown.gl.Uniform;
+import pairdown.replay.Moment;
+import pairdown.replay.ViewState;
+import pairdown.replay.ViewState.Layer;
+import pairdown.theme.Palette;
+import pairdown.theme.Theme;
+import pairdown.words.Figures;
+import pairdown.words.Line;
+import pairdown.words.Measure;
+
+/**
+ * The 3D view of a moment. {@link #draw} reads as the list of what is seen, from back to front;
+ * {@link #drawWords} puts names and figures on top.
+ */
+public final class Scene implements AutoCloseable {
+    private final Moment moment;
+    private final Heights heights;
+    private final Strokes strokes = new Strokes();
+    private final Labels labels = new Labels();
+    private final Shader strokeShader;
+    private final Uniform strokeToClip;
+    private final Uniform strokeViewport;
+    private final GroundPlane ground;
+    private final Trails trails;
+    private final Bodies bodies;
+    private final Propeller propeller;
+    private final Globes globes;
+    private final BreakOffPlane breakOff;
+    private final List<Drawable> lines;
+    private final Optional<GhostTrails> ghostTrails;
+    private final Line note = new Line();
+    private Optional<Stage> stage = Optional.empty();
+
+    /**
+     * @param moment what will be drawn; filled anew before each {@link #draw}
+     * @param ground the ground, the relief's own where there is one
+     */
+    public Scene(
+            Shaders shaders,
+            Moment moment,
+            Ground ground,
+            Optional<Relief> relief,
+            Heights heights) {
+        this.moment = moment;
+        this.heights = heights;
+        this.strokeShader = shaders.load("strokes");
+        this.strokeToClip = strokeShader.uniform("relativeToClip");
+        this.strokeViewport = strokeShader.uniform("viewport_px");
+        this.ground = new GroundPlane(shaders, ground, relief);
+        this.trails = new Trails(shaders, moment.recording());
+        this.bodies = new Bodies(shaders);
+        this.propeller = new Propeller(shaders);
+        this.globes = new Globes(shaders);
+        this.breakOff = new BreakOffPlane(shaders, heights);
+        this.ghostTrails =
+                moment.ghost()
+                        .map(g -> new GhostTrails(shaders, new Ghosts(g.moment()), g.alignment()));
+        this.lines = List.of(new Slots(), new Ladder(heights));
+    }
+
+    /**
+     * Draws into a part of the target that is bound.
+     *
+     * @param x_px left edge
+     * @param y_px bottom edge, from the target's bottom
+     */
+    public void draw(
+            ViewState view,
+            Vantage vantage,
+            Pose pose,
+            Theme theme,
+            Figures figures,
+            int x_px,
+            int y_px,
+            int width_px,
+            int height_px) {
+        Stage s = stage(view, theme, figures);
+        s.set(moment, view, vantage, theme, figures);
+        s.sight().set(pose, x_px, y_px, width_px, height_px);
+        labels.clear();
+        Pass.begin(x_px, y_px, width_px, height_px, theme.palette().sky());
+        Pass.solid();
+        ground.draw(s);
+        bodies.draw(s);
+        Pass.translucent();
+        breakOff.draw(s);
+        trails.draw(s);
+        if (ghostTrails.isPresent() && view.shows(Layer.GHOST)) {
+            ghostTrails.get().draw(s, bodies);
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            lines.get(i).draw(s);
+        }
+        drawStrokes(s);
+        propeller.draw(s);
+        globes.draw(s);
+        Pass.end();
+    }
+
+    private Stage stage(ViewState view, Theme theme, Figures figures) {
+        if (stage.isEmpty()) {
+            stage = Optional.of(new Stage(strokes, labels, moment, view, theme, figures));
+        }
+        return stage.get();
+    }
+
+    private void drawStrokes(Stage s) {
+        strokeShader.use();
+        strokeToClip.set(s.sight().relativeToClip());
+        strokeViewport.set(s.sight().width_px(), s.sight().height_px());
+        strokes.draw();
+    }
+
+    /**
+     * Draws the words of what {@link #draw} last drew, on the flat canvas.
+     *
+     * @param x left edge of the same part, in the picture
+     * @param y its top edge
+     */
+    public void drawWords(Canvas canvas, float x, float y) {
+        if (stage.isEmpty()) {
+            return;
+        }
+        Stage s = stage.get();
+        Theme theme = s.theme();
+        float width = s.sight().width_px();
+        float height = s.sight().height_px();
+        labels.draw(canvas, theme, x, y, width, height);
+        float rose = theme.sizes().mm(6);
+        Compass.draw(canvas, theme, s.sight().pose(), x + width - 2 * rose, y + 2 * rose, rose);
+        drawNotes(canvas, s, x + width - theme.sizes().gap(), y + height - theme.sizes().gap());
+    }
+
+    /**
+     * What must be said on screen: the view's name, scales and enlargements, at the bottom right.
+     */
+    private void drawNotes(Canvas canvas, Stage s, float right, float bottom) {
+        note.clear();
+        note.add(s.view().frame() == ViewState.Frame.LEAD ? "lead-fixed" : "world").add(" · ");
+        if (s.view().enlargement() != 1) {
+            note.add("participants drawn ×").addFixed(s.view().enlargement(), 0, '.');
+            note.add(" · ");
+        }
+        note.add("grid ");
+        s.figures().add(note, Measure.DISTANCE, ground.spacing_m(s));
+        if (s.view().shows(Layer.VECTORS)) {
+            note.add(" · arrows: ").addFixed(Slots.ARROW_S, 0, '.').add(" s of relative motion");
+        }
+        if (s.view().shows(Layer.TRAILS)) {
+            note.add(" · bands: 1 s");
+        }
+        float size = s.theme().sizes().small();
+        float width = canvas.textWidth(note, Face.TEXT, size);
+        canvas.roundFill(
+                right - width - size,
+                bottom - size * 1.5f,
+                width + size,
+                size * 1.5f,
+                size * 0.3f,
+                Palette.withOpacity(s.palette().paper(), 190));
+        canvas.text(
+                note,
+                right - size * 0.5f,
+                bottom - size * 0.45f,
+                Face.TEXT,
+                size,
+                Align.RIGHT,
+                s.palette().ink());
+    }
+
+    /** The camera's own place, for tests. */
+    Vector3d eye() {
+        return stage.map(s -> s.sight().pose().eye()).orElseGet(Vector3d::new);
+    }
+
+    public Heights heights() {
+        return heights;
+    }
+
+    /** Segments of paths drawn last. */
+    public int segments() {
+        return trails.segments();
+    }
+
+    @Override
+    public void close() {
+        strokes.close();
+        ground.close();
+        trails.close();
+        bodies.close();
+        propeller.close();
+        globes.close();
+        breakOff.close();
+        ghostTrails.ifPresent(GhostTrails::close);
+    }
+}
