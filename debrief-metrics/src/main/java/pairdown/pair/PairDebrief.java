@@ -19,6 +19,13 @@ import pairdown.attempt.LeverArm;
  * @param breakOff_s when the pair broke off, where found
  * @param refusals what these data may not be asked, and why
  * @param series on a regular grid from exit to opening
+ * @param anchoredLeastGap {@code leastGap} with the slow bias corrected, where a touch anchors it
+ * @param heightBudget seconds left above the break-off height, where one was set
+ * @param gateIn_s when the gap first came inside the planned gate, where it did
+ * @param leaving_s when the flyer left its last matched window or, with none, its closest approach;
+ *     empty where the data end there
+ * @param motion relative motion at any instant, for drawing; empty where the logs share no time
+ * @param anchoredMotion the same with the slow bias corrected, where a touch anchors it
  */
 public record PairDebrief(
         String lead,
@@ -37,10 +44,61 @@ public record PairDebrief(
         OptionalDouble heightLeftAtMatch_s,
         OptionalDouble breakOff_s,
         List<String> refusals,
-        PairSeries series) {
+        PairSeries series,
+        Optional<Approach> anchoredLeastGap,
+        Optional<HeightBudget> heightBudget,
+        OptionalDouble gateIn_s,
+        OptionalDouble leaving_s,
+        Optional<RelativeMotion> motion,
+        Optional<RelativeMotion> anchoredMotion) {
     public PairDebrief {
         touch = List.copyOf(touch);
         closureExceedances = List.copyOf(closureExceedances);
         refusals = List.copyOf(refusals);
+    }
+
+    /** A pair without the figures that only an analysis of its motion gives. */
+    public PairDebrief(
+            String lead,
+            String flyer,
+            Optional<String> slot,
+            Optional<LeverArm> slotArm,
+            Axes axes,
+            Optional<Approach> closest,
+            Optional<Approach> leastGap,
+            Optional<Approach> anchoredClosest,
+            Matched matched,
+            Optional<GateHeld> gateHeld,
+            Optional<OnTarget> onTarget,
+            List<Touch> touch,
+            List<ClosureExceedance> closureExceedances,
+            OptionalDouble heightLeftAtMatch_s,
+            OptionalDouble breakOff_s,
+            List<String> refusals,
+            PairSeries series) {
+        this(
+                lead,
+                flyer,
+                slot,
+                slotArm,
+                axes,
+                closest,
+                leastGap,
+                anchoredClosest,
+                matched,
+                gateHeld,
+                onTarget,
+                touch,
+                closureExceedances,
+                heightLeftAtMatch_s,
+                breakOff_s,
+                refusals,
+                series,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 }

@@ -1,0 +1,84 @@
+package pairdown.pair;
+
+import pairdown.vector.Mat3;
+import pairdown.vector.Vec3;
+
+/** The covariance of a flyer's offset from its lead, as a 3 × 3 matrix (m²) in the offset's axes. */
+final class OffsetCovariance {
+    private OffsetCovariance() {}
+
+    /**
+     * Trajectories, clocks and lever arm together.
+     *
+     * @param leadClock_s one standard deviation of the lead's clock: it moves the lead along its
+     *     velocity
+     * @param arm_m the lever arm in east-north-up (or any axes: only its length counts where that
+     *     alone is known)
+     * @param sigma_rad one standard deviation per axis of the attitude that turned the arm
+     */
+    static Mat3 of(
+            Relative r, double leadClock_s, double flyerClock_s, Vec3 arm_m, double sigma_rad) {
+        Vec3 shape = r.shapeSigma_m();
+        Vec3 bias = r.biasSigma_m();
+        Mat3 own =
+                Mat3.diagonal(
+                        new Vec3(
+                                shape.x() * shape.x() + bias.x() * bias.x(),
+                                shape.y() * shape.y() + bias.y() * bias.y(),
+                                shape.z() * shape.z() + bias.z() * bias.z()));
+        Mat3 clocks =
+                sum(
+                        outer(r.leadVelocity_mps().times(leadClock_s)),
+                        outer(r.flyerVelocity_mps().times(flyerClock_s)));
+        return sum(sum(own, clocks), turned(arm_m, sigma_rad));
+    }
+
+    /** What small random turns of sigma_rad about each axis do to an arm: σ²(‖a‖² I − a aᵀ). */
+    private static Mat3 turned(Vec3 arm_m, double sigma_rad) {
+        double n2 = arm_m.normSquared();
+        Mat3 all = Mat3.diagonal(new Vec3(n2, n2, n2));
+        Mat3 along = outer(arm_m);
+        double v = sigma_rad * sigma_rad;
+        return Mat3.ofRows(
+                all.row0().minus(along.row0()).times(v),
+                all.row1().minus(along.row1()).times(v),
+                all.row2().minus(along.row2()).times(v));
+    }
+
+    private static Mat3 outer(Vec3 a) {
+        return Mat3.ofRows(a.times(a.x()), a.times(a.y()), a.times(a.z()));
+    }
+
+    static Mat3 sum(Mat3 a, Mat3 b) {
+        return Mat3.ofRows(
+                a.row0().plus(b.row0()), a.row1().plus(b.row1()), a.row2().plus(b.row2()));
+    }
+
+    /** One standard deviation along a line; the mean over all directions where it has none. */
+    static double sigmaAlong(Mat3 covariance_m2, Vec3 line_m) {
+        double n = line_m.norm();
+        if (n > 0) {
+            return Math.sqrt(covariance_m2.quadraticForm(line_m.times(1 / n)));
+        }
+        double trace =
+                covariance_m2.row0().x() + covariance_m2.row1().y() + covariance_m2.row2().z();
+        return Math.sqrt(trace / 3);
+    }
+
+    /**
+     * Squared distance of a vector from nothing in sigmas: aᵀ Σ⁻¹ a, by Cramer's rule.
+     *
+     * @throws ArithmeticException if Σ is singular
+     */
+    static double squaredSigmas(Vec3 a, Mat3 covariance_m2) {
+        Vec3 c0 = covariance_m2.row1().cross(covariance_m2.row2());
+        Vec3 c1 = covariance_m2.row2().cross(covariance_m2.row0());
+        Vec3 c2 = covariance_m2.row0().cross(covariance_m2.row1());
+        double determinant = covariance_m2.row0().dot(c0);
+        if (!(determinant > 0)) {
+            throw new ArithmeticException("the covariance is singular");
+        }
+        Vec3 solved = c0.times(a.x()).plus(c1.times(a.y())).plus(c2.times(a.z()));
+        return a.dot(solved) / determinant;
+    }
+}

@@ -1,0 +1,109 @@
+package pairdown.pair;
+
+/**
+ * The thresholds that pair figures are judged by. What a team sets for itself (tolerances, gate,
+ * limits) is in the attempt; what is here is fixed by the definitions of the results or by what
+ * receivers can tell.
+ *
+ * @param rows_Hz least rate of a pair's series
+ * @param hole_s longer than this between two fixes and nothing is measured there; the allowance of
+ *     5 % is for loggers whose second is not quite one
+ * @param blankBelowSigmas a range under this many of its sigmas has no direction: no closure rate
+ * @param logged_deg one standard deviation per axis of a logged attitude (common practice, no
+ *     published source)
+ * @param assumed_deg the same for an attitude laid level along the motion: sideslip and bank
+ *     (common practice, no published source)
+ * @param horizon_s a miss is not predicted further ahead
+ * @param unforeseen_mps2 one standard deviation of the acceleration nobody foresees
+ * @param holding_mps slower than this against each other two bodies hold, and there is no miss
+ * @param over_mps a closing limit counts as passed only by more than this …
+ * @param overSigmas … and by this many sigmas of the closure rate …
+ * @param overFor_s … for this long
+ * @param breakOff_mps separation opening faster than this after the last match is a break-off
+ * @param breakOffFor_s for at least this long, so that noise is none
+ */
+public record PairSettings(
+        double rows_Hz,
+        double hole_s,
+        double blankBelowSigmas,
+        double logged_deg,
+        double assumed_deg,
+        double horizon_s,
+        double unforeseen_mps2,
+        double holding_mps,
+        double over_mps,
+        double overSigmas,
+        double overFor_s,
+        double breakOff_mps,
+        double breakOffFor_s,
+        Match match,
+        Contact touch) {
+
+    public static final PairSettings DEFAULT =
+            new PairSettings(
+                    10, 1.05, 3, 2, 5, 5, 1, 0.3, 0.3, 2, 0.5, 3, 0.3, Match.DEFAULT,
+                    Contact.DEFAULT);
+
+    /**
+     * How matched windows begin and end.
+     *
+     * @param leaveFactor a window ends at this multiple of a tolerance
+     * @param bridge_s excursions and missing data up to this long are bridged
+     * @param smoothing_s rates are averaged over this, centred; at most 1 s by definition
+     * @param turn_s the lead's turn rate is averaged over this, centred
+     * @param leastSigmas a tolerance under this many sigmas of the data is refused
+     * @param slowDwell_s least dwell where a log is slower than {@code fast_Hz}
+     * @param fast_Hz from this rate on, a log shows more than whole seconds
+     */
+    public record Match(
+            double leaveFactor,
+            double bridge_s,
+            double smoothing_s,
+            double turn_s,
+            double leastSigmas,
+            double slowDwell_s,
+            double fast_Hz) {
+        public static final Match DEFAULT = new Match(1.5, 0.5, 0.5, 2, 3, 4, 4.5);
+    }
+
+    /**
+     * When something speaks for a touch.
+     *
+     * @param reach_m one standard deviation per axis of where on the slot a flyer's logger is
+     * @param consistent squared distance in sigmas from the slot: 95 % of three degrees of freedom
+     * @param contradicted the same at 99.9 %: beyond it a velocity lock is no touch
+     * @param positionFor_s a position alone must hold this long
+     * @param lockWindow_s the relative velocity's mean square is taken over this
+     * @param lockFactor it must stay under this multiple of the noise expected
+     * @param lock_Hz slowest log that shows a velocity lock; five fixes a second, less jitter
+     * @param jolt_Hz slowest systems log that shows a jolt; ten rows a second, less jitter
+     * @param rollStep_dps least step of the roll rate
+     * @param rollStepSigmas … and this multiple of its scatter over the seconds before
+     * @param stepWithin_s … within this time
+     * @param quiet_s the scatter is taken over this time before
+     * @param loadStep_g least step of the side or normal load
+     * @param trim_pct least lasting change of the mean aileron or rudder
+     * @param trimSigmas … and this multiple of the scatter of such means before
+     * @param trimFor_s … lasting this long
+     */
+    public record Contact(
+            double reach_m,
+            double consistent,
+            double contradicted,
+            double positionFor_s,
+            double lockWindow_s,
+            double lockFactor,
+            double lock_Hz,
+            double jolt_Hz,
+            double rollStep_dps,
+            double rollStepSigmas,
+            double stepWithin_s,
+            double quiet_s,
+            double loadStep_g,
+            double trim_pct,
+            double trimSigmas,
+            double trimFor_s) {
+        public static final Contact DEFAULT =
+                new Contact(0.5, 7.8, 16.3, 1, 2, 1.3, 4.5, 9, 1.5, 3, 0.3, 5, 0.1, 2, 3, 2);
+    }
+}

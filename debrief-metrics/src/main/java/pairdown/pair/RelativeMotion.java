@@ -1,0 +1,209 @@
+package pairdown.pair;
+
+import java.util.List;
+import java.util.Optional;
+import pairdown.attempt.LeverArm;
+import pairdown.time.Span;
+import pairdown.vector.Mat3;
+import pairdown.vector.Vec3;
+
+/**
+ * A flyer relative to its lead at any instant, with the sigma of every figure; immutable and safe to
+ * read from any thread.
+ *
+ * <p>The offset's covariance is the sum of the trajectories' own (fast and slow part), of each
+ * clock's sigma along that body's velocity (0.1 s at 38 m/s is 3.8 m), and of the lever arms turned
+ * by the attitude's sigma.
+ */
+public final class RelativeMotion {
+    private final RelativeTrack track;
+    private final LeadAxes axes;
+    private final Vec3 antenna_m;
+    private final Optional<Vec3> slot_m;
+    private final double leadClock_s;
+    private final double flyerClock_s;
+    private final List<Span> leadHoles;
+    private final List<Span> flyerHoles;
+    private final PairSettings settings;
+
+    RelativeMotion(RelativeTrack track, LeadAxes axes, PairInput input, PairSettings settings) {
+        this.track = track;
+        this.axes = axes;
+        this.antenna_m = input.antenna().orElse(LeverArm.NONE).vector_m();
+        this.slot_m = input.slotArm().map(LeverArm::vector_m);
+        this.leadClock_s = input.lead().clockSigma_s();
+        this.flyerClock_s = input.flyer().clockSigma_s();
+        this.leadHoles = Fixes.holes(input.lead().trajectory(), settings.hole_s());
+        this.flyerHoles = Fixes.holes(input.flyer().trajectory(), settings.hole_s());
+        this.settings = settings;
+    }
+
+    /** The raw relative motion of a pair. */
+    public static RelativeMotion of(PairInput input, PairSettings settings) {
+        return PairAxes.motion(input, settings);
+    }
+
+    public double start_s() {
+        return track.start_s();
+    }
+
+    public double end_s() {
+        return track.end_s();
+    }
+
+    /** Whether both have a trajectory at an instant. */
+    public boolean covers(double t_s) {
+        return track.covers(t_s);
+    }
+
+    public Axes axes() {
+        return axes.kind();
+    }
+
+    /** Whether both logs have fixes around an instant, none more than a second apart. */
+    public boolean measured(double t_s) {
+        return Fixes.outside(leadHoles, t_s) && Fixes.outside(flyerHoles, t_s);
+    }
+
+    /**
+     * The relative state at an instant, predicted inside gaps.
+     *
+     * @throws IllegalArgumentException outside {@link #start_s} to {@link #end_s}
+     */
+    public RelativeState at(double t_s) {
+        return sample(t_s).state(track.anchored(t_s), measured(t_s));
+    }
+
+    /** Where the two come closest if neither changes its velocity; empty while they hold. */
+    public Optional<PredictedMiss> predictedMiss(double t_s) {
+        Sample s = sample(t_s);
+        return PredictedMiss.of(
+                s.relative.offset_m(),
+                s.relative.velocity_mps(),
+                s.separationSigma_m,
+                along(s.relative.velocity_mps(), s.relative.velocitySigma_mps()),
+                settings);
+    }
+
+    private static double along(Vec3 line, Vec3 sigma) {
+        double n = line.norm();
+        return n > 0 ? line.times(1 / n).scaledBy(sigma).norm() : sigma.norm();
+    }
+
+    /**
+     * Rotation from the attempt's east-north-up frame to the pair's axes, with the lead's place;
+     * empty where there are no axes.
+     */
+    public Optional<Mat3> fromEnu(double t_s) {
+        Relative r = track.at(t_s);
+        return axes.at(r).map(a -> a.fromEnu().times(r.toLead()));
+    }
+
+    Sample sample(double t_s) {
+        return new Sample(track.at(t_s));
+    }
+
+    /** All that is known at an instant; position, rate and match rate NaN without axes. */
+    final class Sample {
+        private static final Vec3 UNKNOWN = new Vec3(Double.NaN, Double.NaN, Double.NaN);
+
+        final Relative relative;
+        final Mat3 covariance_m2;
+        final double separation_m;
+        final double separationSigma_m;
+        final Closure closure;
+        final Vec3 position_m;
+        final Vec3 rate_mps;
+        final Vec3 matchRate_mps;
+        final Optional<LeadAxes.Turning> turning;
+        final double turnSigma_radps;
+
+        Sample(Relative relative) {
+            this.relative = relative;
+            this.turning = axes.at(relative);
+            double sigma_rad =
+                    turning.map(LeadAxes.Turning::sigma_rad)
+                            .orElse(Math.toRadians(settings.assumed_deg()));
+            this.covariance_m2 =
+                    OffsetCovariance.of(relative, leadClock_s, flyerClock_s, antenna_m, sigma_rad);
+            this.separation_m = relative.offset_m().norm();
+            this.separationSigma_m =
+                    OffsetCovariance.sigmaAlong(covariance_m2, relative.offset_m());
+            this.closure =
+                    Closure.of(
+                            relative.offset_m(),
+                            relative.velocity_mps(),
+                            covariance_m2,
+                            velocitySigma_mps(relative));
+            this.position_m = turning.map(a -> a.position_m(relative)).orElse(UNKNOWN);
+            this.rate_mps = turning.map(a -> a.rate_mps(relative)).orElse(UNKNOWN);
+            Optional<LeadAxes.Turning> level =
+                    axes.kind() == Axes.BODY ? axes.level(relative) : turning;
+            this.matchRate_mps = level.map(a -> a.rate_mps(relative)).orElse(UNKNOWN);
+            this.turnSigma_radps = level.map(LeadAxes.Turning::turnSigma_radps).orElse(0.0);
+        }
+
+        /** Whether the range is long enough for its sigma to have a direction. */
+        boolean hasDirection() {
+            return separation_m >= settings.blankBelowSigmas() * separationSigma_m;
+        }
+
+        Optional<Vec3> gapVector_m() {
+            return turning.isPresent() ? slot_m.map(position_m::minus) : Optional.empty();
+        }
+
+        /** Covariance of the gap vector in the pair's axes. */
+        Mat3 gapCovariance_m2(Vec3 slot) {
+            LeadAxes.Turning a = turning.orElseThrow();
+            Mat3 enu_m2 =
+                    OffsetCovariance.of(
+                            relative,
+                            leadClock_s,
+                            flyerClock_s,
+                            a.fromEnu().transposeTimes(antenna_m.minus(slot)),
+                            a.sigma_rad());
+            return a.fromEnu().times(enu_m2).times(a.fromEnu().transpose());
+        }
+
+        double gapSigma_m(Vec3 gap_m) {
+            return OffsetCovariance.sigmaAlong(
+                    gapCovariance_m2(slot_m.orElseThrow()), gap_m);
+        }
+
+        RelativeState state(boolean anchored, boolean measured) {
+            Optional<Vec3> gap_m = gapVector_m();
+            return new RelativeState(
+                    relative.time_s(),
+                    position_m,
+                    rate_mps,
+                    matchRate_mps,
+                    separation_m,
+                    separationSigma_m,
+                    gap_m.map(Vec3::norm).orElse(Double.NaN),
+                    gap_m.map(this::gapSigma_m).orElse(Double.NaN),
+                    hasDirection() ? closure.rate_mps() : Double.NaN,
+                    closure.sigma_mps(),
+                    anchored,
+                    measured);
+        }
+    }
+
+    /** Relative velocity's sigma per axis, with what each clock's sigma makes of acceleration. */
+    Vec3 velocitySigma_mps(Relative r) {
+        Vec3 s = r.velocitySigma_mps();
+        Vec3 l = r.leadAcceleration_mps2().times(leadClock_s);
+        Vec3 f = r.flyerAcceleration_mps2().times(flyerClock_s);
+        return new Vec3(
+                Math.hypot(s.x(), Math.hypot(l.x(), f.x())),
+                Math.hypot(s.y(), Math.hypot(l.y(), f.y())),
+                Math.hypot(s.z(), Math.hypot(l.z(), f.z())));
+    }
+
+    Optional<Vec3> slot_m() {
+        return slot_m;
+    }
+
+    RelativeTrack track() {
+        return track;
+    }
+}
