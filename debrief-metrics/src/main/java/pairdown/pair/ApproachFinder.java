@@ -44,7 +44,8 @@ final class ApproachFinder {
         if (best < 0) {
             return Optional.empty();
         }
-        double from_s = best > 0 && rows.measured[best - 1] ? rows.time_s[best - 1] : rows.time_s[best];
+        double from_s =
+                best > 0 && rows.measured[best - 1] ? rows.time_s[best - 1] : rows.time_s[best];
         double to_s =
                 best + 1 < rows.size && rows.measured[best + 1]
                         ? rows.time_s[best + 1]

@@ -20,8 +20,7 @@ public record Bearing(double bearing_deg, double elevation_deg, int clock) {
     public static Bearing of(Vec3 position_m) {
         double bearing_deg =
                 (Math.toDegrees(Math.atan2(position_m.y(), position_m.x())) + 360) % 360;
-        double elevation_deg =
-                Math.toDegrees(Math.atan2(position_m.z(), position_m.levelNorm()));
+        double elevation_deg = Math.toDegrees(Math.atan2(position_m.z(), position_m.levelNorm()));
         return new Bearing(bearing_deg, elevation_deg, clockOf(bearing_deg));
     }
 

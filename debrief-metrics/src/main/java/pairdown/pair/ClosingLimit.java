@@ -21,8 +21,7 @@ public record ClosingLimit(ClosureSettings settings) {
         double c_mps = settings.contact_mps();
         double way_m = Math.max(0, gap_m - settings.margin_m());
         double root_mps =
-                Math.sqrt(
-                        at_mps * at_mps + c_mps * c_mps + 2 * settings.braking_mps2() * way_m);
+                Math.sqrt(at_mps * at_mps + c_mps * c_mps + 2 * settings.braking_mps2() * way_m);
         return Math.max(c_mps, root_mps - at_mps);
     }
 }

@@ -18,10 +18,13 @@ public record Closure(double rate_mps, double sigma_mps) {
      * over R, so σ² = uᵀΣᵥu + v⊥ᵀΣᵣv⊥/R².
      *
      * @param offsetCovariance_m2 of r
-     * @param velocitySigma_mps per axis of v
+     * @param velocityCovariance_m2ps2 of v
      */
     public static Closure of(
-            Vec3 offset_m, Vec3 velocity_mps, Mat3 offsetCovariance_m2, Vec3 velocitySigma_mps) {
+            Vec3 offset_m,
+            Vec3 velocity_mps,
+            Mat3 offsetCovariance_m2,
+            Mat3 velocityCovariance_m2ps2) {
         double range_m = offset_m.norm();
         if (!(range_m > 0)) {
             return new Closure(Double.NaN, Double.NaN);
@@ -29,9 +32,8 @@ public record Closure(double rate_mps, double sigma_mps) {
         Vec3 u = offset_m.times(1 / range_m);
         double along_mps = u.dot(velocity_mps);
         Vec3 across_mps = velocity_mps.minus(u.times(along_mps));
-        double alongVariance = u.scaledBy(velocitySigma_mps).normSquared();
-        double turnVariance =
-                offsetCovariance_m2.quadraticForm(across_mps) / (range_m * range_m);
+        double alongVariance = velocityCovariance_m2ps2.quadraticForm(u);
+        double turnVariance = offsetCovariance_m2.quadraticForm(across_mps) / (range_m * range_m);
         return new Closure(-along_mps, Math.sqrt(alongVariance + turnVariance));
     }
 }

@@ -13,19 +13,15 @@ final class ExceedanceFinder {
      *
      * @param limit_mps by row; NaN where it is not judged
      */
-    static List<ClosureExceedance> find(
-            PairRows rows, double[] limit_mps, PairSettings settings) {
+    static List<ClosureExceedance> find(PairRows rows, double[] limit_mps, PairSettings settings) {
         double[] over = new double[rows.size];
         for (int i = 0; i < rows.size; i++) {
             double margin_mps =
-                    Math.max(
-                            settings.over_mps(),
-                            settings.overSigmas() * rows.closureSigma_mps[i]);
+                    Math.max(settings.over_mps(), settings.overSigmas() * rows.closureSigma_mps[i]);
             over[i] = rows.closure_mps[i] - limit_mps[i] - margin_mps;
         }
         List<ClosureExceedance> found = new ArrayList<>();
-        for (Span span :
-                Stretches.lasting(Stretches.of(rows, over), settings.overFor_s())) {
+        for (Span span : Stretches.lasting(Stretches.of(rows, over), settings.overFor_s())) {
             found.add(worst(rows, limit_mps, span));
         }
         return found;
@@ -34,8 +30,7 @@ final class ExceedanceFinder {
     private static ClosureExceedance worst(PairRows rows, double[] limit_mps, Span span) {
         int worst = rows.rowAtOrAfter(span.start_s());
         for (int i = worst; i <= rows.rowAtOrBefore(span.end_s()); i++) {
-            if (rows.closure_mps[i] - limit_mps[i]
-                    > rows.closure_mps[worst] - limit_mps[worst]) {
+            if (rows.closure_mps[i] - limit_mps[i] > rows.closure_mps[worst] - limit_mps[worst]) {
                 worst = i;
             }
         }

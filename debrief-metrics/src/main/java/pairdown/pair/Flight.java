@@ -5,8 +5,8 @@ import java.util.List;
 import pairdown.time.Span;
 
 /**
- * The stretch a pair is judged over: from the flyer's exit to its opening; where one of them was not
- * found, to the end of what both logs cover, which is said.
+ * The stretch a pair is judged over: from the flyer's exit to its opening; where one of them was
+ * not found, to the end of what both logs cover, which is said.
  */
 record Flight(Span span, List<String> notes) {
     static Flight of(PairInput input) {

@@ -34,8 +34,7 @@ final class GateJudge {
      * @param tolerance_mps the level matched tolerance: leaving the gate's inside faster than this
      *     after going well inside is an overshoot
      */
-    static GateHeld judge(
-            double gate_m, PairRows rows, Optional<Span> best, double tolerance_mps) {
+    static GateHeld judge(double gate_m, PairRows rows, Optional<Span> best, double tolerance_mps) {
         GateJudge judge = new GateJudge(gate_m, rows);
         if (Arrays.stream(rows.gap_m).allMatch(Double::isNaN)) {
             return noData(gate_m);

@@ -1,9 +1,9 @@
 package pairdown.pair;
 
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 import pairdown.air.Wind;
 import pairdown.motion.Attitude;
+import pairdown.motion.AttitudeSource;
 import pairdown.motion.Trajectory;
 import pairdown.vector.Mat3;
 import pairdown.vector.Vec3;
@@ -13,8 +13,9 @@ import pairdown.vector.Vec3;
  * matching is judged.
  *
  * <p>Level axes point along the lead's motion through the air; with no wind known along its logged
- * heading if it has one, else along its ground track. Their turn rate is the mean over some seconds,
- * so it is the difference of two directions over that time. Body axes turn with the logged attitude.
+ * heading if it has one, else along its ground track. Their turn rate is the mean over some
+ * seconds, so it is the difference of two directions over that time. Body axes turn with the logged
+ * attitude.
  */
 final class LeadAxes {
     /** Half the time over which body axes' own turning is measured: two rows of a 5 Hz log. */
@@ -25,16 +26,12 @@ final class LeadAxes {
 
     private final Axes kind;
     private final Trajectory lead;
-    private final DoubleFunction<Optional<Attitude>> attitude;
+    private final AttitudeSource attitude;
     private final Wind wind;
     private final PairSettings settings;
 
     LeadAxes(
-            Axes kind,
-            Trajectory lead,
-            DoubleFunction<Optional<Attitude>> attitude,
-            Wind wind,
-            PairSettings settings) {
+            Axes kind, Trajectory lead, AttitudeSource attitude, Wind wind, PairSettings settings) {
         this.kind = kind;
         this.lead = lead;
         this.attitude = attitude;
@@ -81,12 +78,11 @@ final class LeadAxes {
                 before.isPresent() && after.isPresent()
                         ? difference(after.get(), before.get(), 1 / (2 * BODY_TURN_S))
                         : Mat3.diagonal(Vec3.ZERO);
-        return Optional.of(
-                new Turning(now.get(), rate, 0, Math.toRadians(settings.logged_deg())));
+        return Optional.of(new Turning(now.get(), rate, 0, Math.toRadians(settings.logged_deg())));
     }
 
     private Optional<Attitude> logged(double t_s) {
-        return attitude.apply(t_s).filter(a -> a.source() == Attitude.Source.LOGGED);
+        return attitude.at(t_s).filter(a -> a.source() == Attitude.Source.LOGGED);
     }
 
     private static Mat3 difference(Mat3 a, Mat3 b, double scale) {
@@ -108,7 +104,7 @@ final class LeadAxes {
         if (Double.isNaN(h_rad)) {
             return Optional.empty();
         }
-        double sigma_mps = r.leadVelocitySigma_mps().levelNorm() / Math.sqrt(2);
+        double sigma_mps = r.leadVelocitySigma_mps();
         if (to_s > from_s) {
             double change_rad = direction_rad(to_s, r) - direction_rad(from_s, r);
             double rate_radps = Math.IEEEremainder(change_rad, 2 * Math.PI) / (to_s - from_s);
@@ -146,8 +142,7 @@ final class LeadAxes {
         }
         double[] state = new double[Trajectory.VALUES];
         lead.read(t_s, state);
-        Vec3 air_mps =
-                r.toLead().times(new Vec3(state[3], state[4], state[5])).minus(windAt(r));
+        Vec3 air_mps = r.toLead().times(new Vec3(state[3], state[4], state[5])).minus(windAt(r));
         return air_mps.levelNorm() < LEAST_SPEED_MPS
                 ? Double.NaN
                 : Math.atan2(air_mps.x(), air_mps.y());

@@ -10,11 +10,11 @@ import pairdown.time.Span;
 /**
  * Finds the stretches in which level and vertical match rate both stay within tolerance.
  *
- * <p>A stretch opens once both have been within for the dwell, excursions and missing data up to the
- * bridge left aside, and begins where they came within. It ends where one first passed the leave
- * factor times its tolerance, once it stays over for the bridge time, or where the data end. Edges
- * are interpolated between rows. The lead's turn rate is known only to a sigma: that times the level
- * range is added to the level tolerance.
+ * <p>A stretch opens once both have been within for the dwell, excursions and missing data up to
+ * the bridge left aside, and begins where they came within. It ends where one first passed the
+ * leave factor times its tolerance, once it stays over for the bridge time, or where the data end.
+ * Edges are interpolated between rows. The lead's turn rate is known only to a sigma: that times
+ * the level range is added to the level tolerance.
  */
 final class MatchFinder {
     private final MatchRates rates;
@@ -68,8 +68,7 @@ final class MatchFinder {
             double dwell_s,
             PairSettings.Match settings,
             double sigmas) {
-        MatchFinder finder =
-                new MatchFinder(rates, rows, tolerance, dwell_s, settings, sigmas);
+        MatchFinder finder = new MatchFinder(rates, rows, tolerance, dwell_s, settings, sigmas);
         for (int i = 0; i < rows.size; i++) {
             finder.step(i);
         }
@@ -178,8 +177,7 @@ final class MatchFinder {
 
     private void end() {
         if (open && outSince_s > since_s) {
-            found.add(
-                    new Stretch(new Span(since_s, outSince_s), outBy, outRate_mps, bridged));
+            found.add(new Stretch(new Span(since_s, outSince_s), outBy, outRate_mps, bridged));
         }
         open = false;
         since_s = Double.NaN;

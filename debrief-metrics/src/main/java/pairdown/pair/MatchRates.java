@@ -1,6 +1,8 @@
 package pairdown.pair;
 
-/** The rates a match is judged by: averaged over a short centred time, no further than data reach. */
+/**
+ * The rates a match is judged by: averaged over a short centred time, no further than data reach.
+ */
 final class MatchRates {
     /** Level size. */
     final double[] level_mps;

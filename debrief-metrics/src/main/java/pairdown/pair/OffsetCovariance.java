@@ -3,38 +3,14 @@ package pairdown.pair;
 import pairdown.vector.Mat3;
 import pairdown.vector.Vec3;
 
-/** The covariance of a flyer's offset from its lead, as a 3 × 3 matrix (m²) in the offset's axes. */
+/**
+ * The covariance of a flyer's offset from its lead, as a 3 × 3 matrix (m²) in the offset's axes.
+ */
 final class OffsetCovariance {
     private OffsetCovariance() {}
 
-    /**
-     * Trajectories, clocks and lever arm together.
-     *
-     * @param leadClock_s one standard deviation of the lead's clock: it moves the lead along its
-     *     velocity
-     * @param arm_m the lever arm in east-north-up (or any axes: only its length counts where that
-     *     alone is known)
-     * @param sigma_rad one standard deviation per axis of the attitude that turned the arm
-     */
-    static Mat3 of(
-            Relative r, double leadClock_s, double flyerClock_s, Vec3 arm_m, double sigma_rad) {
-        Vec3 shape = r.shapeSigma_m();
-        Vec3 bias = r.biasSigma_m();
-        Mat3 own =
-                Mat3.diagonal(
-                        new Vec3(
-                                shape.x() * shape.x() + bias.x() * bias.x(),
-                                shape.y() * shape.y() + bias.y() * bias.y(),
-                                shape.z() * shape.z() + bias.z() * bias.z()));
-        Mat3 clocks =
-                sum(
-                        outer(r.leadVelocity_mps().times(leadClock_s)),
-                        outer(r.flyerVelocity_mps().times(flyerClock_s)));
-        return sum(sum(own, clocks), turned(arm_m, sigma_rad));
-    }
-
     /** What small random turns of sigma_rad about each axis do to an arm: σ²(‖a‖² I − a aᵀ). */
-    private static Mat3 turned(Vec3 arm_m, double sigma_rad) {
+    static Mat3 turned(Vec3 arm_m, double sigma_rad) {
         double n2 = arm_m.normSquared();
         Mat3 all = Mat3.diagonal(new Vec3(n2, n2, n2));
         Mat3 along = outer(arm_m);
@@ -45,7 +21,8 @@ final class OffsetCovariance {
                 all.row2().minus(along.row2()).times(v));
     }
 
-    private static Mat3 outer(Vec3 a) {
+    /** a aᵀ: the covariance of an error along a line. */
+    static Mat3 outer(Vec3 a) {
         return Mat3.ofRows(a.times(a.x()), a.times(a.y()), a.times(a.z()));
     }
 

@@ -14,9 +14,7 @@ final class PairAxes {
     private PairAxes() {}
 
     static RelativeMotion motion(PairInput input, PairSettings settings) {
-        RelativeTrack track =
-                new TrajectoryDifference(
-                        input.lead().trajectory(), input.flyer().trajectory(), input.frame());
+        RelativeTrack track = RelativeTrack.of(input.lead(), input.flyer(), input.frame());
         return motion(input, track, settings);
     }
 
@@ -45,7 +43,7 @@ final class PairAxes {
             double t_s = span.start_s() + (i + 0.5) / LOOKS * span.duration_s();
             if (input.lead()
                     .attitude()
-                    .apply(t_s)
+                    .at(t_s)
                     .filter(a -> a.source() == Attitude.Source.LOGGED)
                     .isPresent()) {
                 found++;

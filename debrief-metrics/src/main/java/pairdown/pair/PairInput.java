@@ -18,19 +18,15 @@ import pairdown.time.Span;
  *
  * @param slot the flyer's slot by name, where it has one
  * @param slotArm where that slot is on the lead; empty where the flyer has none
- * @param antenna where the lead's receiver sits, for the sigma that an assumed attitude adds; the
- *     lead's trajectory is its centre of gravity already
  * @param frame the attempt's frame, in which the trajectories are
  * @param undulation_m height of the geoid above the ellipsoid at the place
  * @param touchMarks when a person, by video or as a witness, says that the two touched
- * @param anchoring the relative track given instants at which the offset is known
  */
 public record PairInput(
         PairMember lead,
         PairMember flyer,
         Optional<String> slot,
         Optional<LeverArm> slotArm,
-        Optional<LeverArm> antenna,
         LocalFrame frame,
         double undulation_m,
         Wind wind,
@@ -38,8 +34,7 @@ public record PairInput(
         MatchedSettings matched,
         OptionalDouble gate_m,
         Limits limits,
-        List<Span> touchMarks,
-        Anchoring anchoring) {
+        List<Span> touchMarks) {
     public PairInput {
         touchMarks = List.copyOf(touchMarks);
     }
@@ -63,7 +58,6 @@ public record PairInput(
                 flyer,
                 slot,
                 slot.map(leader.slots()::get),
-                leader.antenna(),
                 frame,
                 undulation_m,
                 wind,
@@ -71,8 +65,7 @@ public record PairInput(
                 attempt.matched(),
                 attempt.gate_m(),
                 attempt.limits(),
-                List.of(),
-                Anchoring.BY_SLOW_BIAS);
+                List.of());
     }
 
     public PairInput withTouchMarks(List<Span> marks) {
@@ -81,7 +74,6 @@ public record PairInput(
                 flyer,
                 slot,
                 slotArm,
-                antenna,
                 frame,
                 undulation_m,
                 wind,
@@ -89,25 +81,6 @@ public record PairInput(
                 matched,
                 gate_m,
                 limits,
-                marks,
-                anchoring);
-    }
-
-    public PairInput withAnchoring(Anchoring other) {
-        return new PairInput(
-                lead,
-                flyer,
-                slot,
-                slotArm,
-                antenna,
-                frame,
-                undulation_m,
-                wind,
-                target,
-                matched,
-                gate_m,
-                limits,
-                touchMarks,
-                other);
+                marks);
     }
 }

@@ -3,8 +3,7 @@ package pairdown.pair;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleFunction;
-import pairdown.motion.Attitude;
+import pairdown.motion.AttitudeSource;
 import pairdown.motion.Trajectory;
 import pairdown.track.Channel;
 import pairdown.track.Series;
@@ -13,7 +12,8 @@ import pairdown.track.Series;
  * One of a pair, as far as pair figures need it.
  *
  * @param trajectory of its reference point: the lead's centre of gravity, a flyer's logger
- * @param clockSigma_s one standard deviation of its clock's offset
+ * @param clockSigma_s one standard deviation of its clock's offset; for a trajectory of the
+ *     smoother, which carries its own, that counts instead
  * @param calibratedAirspeed_mps where wind or a trusted airspeed is known
  * @param trueAirspeed_mps likewise
  * @param systems logged channels other than position and velocity
@@ -29,7 +29,7 @@ public record PairMember(
         Optional<Series> calibratedAirspeed_mps,
         Optional<Series> trueAirspeed_mps,
         Map<Channel, Series> systems,
-        DoubleFunction<Optional<Attitude>> attitude,
+        AttitudeSource attitude,
         OptionalDouble exit_s,
         OptionalDouble opening_s) {
     public PairMember {
@@ -96,8 +96,7 @@ public record PairMember(
                 opening_s);
     }
 
-    public PairMember withSystems(
-            Map<Channel, Series> channels, DoubleFunction<Optional<Attitude>> attitudes) {
+    public PairMember withSystems(Map<Channel, Series> channels, AttitudeSource attitudes) {
         return new PairMember(
                 id,
                 trajectory,

@@ -3,6 +3,7 @@ package pairdown.pair;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import pairdown.geodesy.Wgs84;
 import pairdown.time.Span;
 import pairdown.vector.Mat3;
 import pairdown.vector.Vec3;
@@ -43,6 +44,9 @@ final class PairRows {
     /** The turn rate's sigma times the level range. */
     final double[] turnAllowance_mps;
 
+    /** The flyer's height above the ellipsoid. */
+    final double[] flyerHeight_m;
+
     final double[] leadSink_mps;
     final double[] flyerSink_mps;
 
@@ -72,6 +76,7 @@ final class PairRows {
         this.levelSigma_mps = unknown(size);
         this.verticalSigma_mps = unknown(size);
         this.turnAllowance_mps = unknown(size);
+        this.flyerHeight_m = unknown(size);
         this.leadSink_mps = unknown(size);
         this.flyerSink_mps = unknown(size);
         this.slotSigmas2 = unknown(size);
@@ -112,7 +117,9 @@ final class PairRows {
         Arrays.fill(measured, true);
         Arrays.fill(matchable, true);
         for (PairMember member : List.of(input.lead(), input.flyer())) {
-            and(measured, Fixes.outside(Fixes.holes(member.trajectory(), settings.hole_s()), time_s));
+            and(
+                    measured,
+                    Fixes.outside(Fixes.holes(member.trajectory(), settings.hole_s()), time_s));
             double missing_s =
                     Fixes.medianStep_s(member.trajectory()) + settings.match().bridge_s() + 1e-6;
             and(
@@ -144,11 +151,15 @@ final class PairRows {
         put(position_m, i, s.position_m);
         put(rate_mps, i, s.rate_mps);
         put(matchRate_mps, i, s.matchRate_mps);
-        Vec3 sigma_mps = motion.velocitySigma_mps(r);
+        Vec3 sigma_mps = r.velocitySigma_mps();
         levelSigma_mps[i] = sigma_mps.levelNorm() / Math.sqrt(2);
         verticalSigma_mps[i] = sigma_mps.z();
         rateNoise2[i] = sigma_mps.normSquared();
         turnAllowance_mps[i] = s.turnSigma_radps * r.offset_m().levelNorm();
+        // Level at the lead; the ellipsoid falls away by d²/2R, 8 cm at 1 km.
+        double level_m = r.offset_m().levelNorm();
+        flyerHeight_m[i] =
+                r.leadHeight_m() + r.offset_m().z() + level_m * level_m / (2 * Wgs84.A_M);
         leadSink_mps[i] = -r.leadVelocity_mps().z();
         flyerSink_mps[i] = -r.flyerVelocity_mps().z();
         Optional<Vec3> gap = s.gapVector_m();
@@ -172,8 +183,7 @@ final class PairRows {
                 OffsetCovariance.squaredSigmas(
                         gap,
                         OffsetCovariance.sum(
-                                covariance_m2,
-                                Mat3.diagonal(new Vec3(reach2, reach2, reach2))));
+                                covariance_m2, Mat3.diagonal(new Vec3(reach2, reach2, reach2))));
     }
 
     private static void put(double[][] columns, int i, Vec3 v) {

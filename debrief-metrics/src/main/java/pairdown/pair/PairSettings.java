@@ -41,7 +41,20 @@ public record PairSettings(
 
     public static final PairSettings DEFAULT =
             new PairSettings(
-                    10, 1.05, 3, 2, 5, 5, 1, 0.3, 0.3, 2, 0.5, 3, 0.3, Match.DEFAULT,
+                    10,
+                    1.05,
+                    3,
+                    2,
+                    5,
+                    5,
+                    1,
+                    0.3,
+                    0.3,
+                    2,
+                    0.5,
+                    3,
+                    0.3,
+                    Match.DEFAULT,
                     Contact.DEFAULT);
 
     /**

@@ -12,8 +12,8 @@ import pairdown.vector.Vec3;
  */
 public record PredictedMiss(double in_s, double miss_m, double sigma_m) {
     /**
-     * The miss of an offset that changes at a steady velocity: t* = clamp(−r·v/‖v‖², 0, horizon),
-     * d = ‖r + v t*‖, σ² = σ_r² + (t*σ_v)² + (½ a t*²)².
+     * The miss of an offset that changes at a steady velocity: t* = clamp(−r·v/‖v‖², 0, horizon), d
+     * = ‖r + v t*‖, σ² = σ_r² + (t*σ_v)² + (½ a t*²)².
      *
      * @param offsetSigma_m one standard deviation of the offset along any line
      * @param velocitySigma_mps the same of the velocity

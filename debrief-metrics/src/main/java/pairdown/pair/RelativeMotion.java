@@ -8,20 +8,17 @@ import pairdown.vector.Mat3;
 import pairdown.vector.Vec3;
 
 /**
- * A flyer relative to its lead at any instant, with the sigma of every figure; immutable and safe to
- * read from any thread.
+ * A flyer relative to its lead at any instant, with the sigma of every figure; immutable and safe
+ * to read from any thread.
  *
- * <p>The offset's covariance is the sum of the trajectories' own (fast and slow part), of each
- * clock's sigma along that body's velocity (0.1 s at 38 m/s is 3.8 m), and of the lever arms turned
- * by the attitude's sigma.
+ * <p>The offset's covariance holds both trajectories' errors, each clock's along that body's
+ * velocity, and the antenna's lever arm; the gap's in addition what the attitude's sigma does to
+ * the slot.
  */
 public final class RelativeMotion {
     private final RelativeTrack track;
     private final LeadAxes axes;
-    private final Vec3 antenna_m;
     private final Optional<Vec3> slot_m;
-    private final double leadClock_s;
-    private final double flyerClock_s;
     private final List<Span> leadHoles;
     private final List<Span> flyerHoles;
     private final PairSettings settings;
@@ -29,10 +26,7 @@ public final class RelativeMotion {
     RelativeMotion(RelativeTrack track, LeadAxes axes, PairInput input, PairSettings settings) {
         this.track = track;
         this.axes = axes;
-        this.antenna_m = input.antenna().orElse(LeverArm.NONE).vector_m();
         this.slot_m = input.slotArm().map(LeverArm::vector_m);
-        this.leadClock_s = input.lead().clockSigma_s();
-        this.flyerClock_s = input.flyer().clockSigma_s();
         this.leadHoles = Fixes.holes(input.lead().trajectory(), settings.hole_s());
         this.flyerHoles = Fixes.holes(input.flyer().trajectory(), settings.hole_s());
         this.settings = settings;
@@ -71,7 +65,7 @@ public final class RelativeMotion {
      * @throws IllegalArgumentException outside {@link #start_s} to {@link #end_s}
      */
     public RelativeState at(double t_s) {
-        return sample(t_s).state(track.anchored(t_s), measured(t_s));
+        return sample(t_s).state(measured(t_s));
     }
 
     /** Where the two come closest if neither changes its velocity; empty while they hold. */
@@ -81,13 +75,9 @@ public final class RelativeMotion {
                 s.relative.offset_m(),
                 s.relative.velocity_mps(),
                 s.separationSigma_m,
-                along(s.relative.velocity_mps(), s.relative.velocitySigma_mps()),
+                OffsetCovariance.sigmaAlong(
+                        s.relative.velocityCovariance_m2ps2(), s.relative.velocity_mps()),
                 settings);
-    }
-
-    private static double along(Vec3 line, Vec3 sigma) {
-        double n = line.norm();
-        return n > 0 ? line.times(1 / n).scaledBy(sigma).norm() : sigma.norm();
     }
 
     /**
@@ -108,7 +98,6 @@ public final class RelativeMotion {
         private static final Vec3 UNKNOWN = new Vec3(Double.NaN, Double.NaN, Double.NaN);
 
         final Relative relative;
-        final Mat3 covariance_m2;
         final double separation_m;
         final double separationSigma_m;
         final Closure closure;
@@ -121,20 +110,16 @@ public final class RelativeMotion {
         Sample(Relative relative) {
             this.relative = relative;
             this.turning = axes.at(relative);
-            double sigma_rad =
-                    turning.map(LeadAxes.Turning::sigma_rad)
-                            .orElse(Math.toRadians(settings.assumed_deg()));
-            this.covariance_m2 =
-                    OffsetCovariance.of(relative, leadClock_s, flyerClock_s, antenna_m, sigma_rad);
             this.separation_m = relative.offset_m().norm();
             this.separationSigma_m =
-                    OffsetCovariance.sigmaAlong(covariance_m2, relative.offset_m());
+                    OffsetCovariance.sigmaAlong(
+                            relative.offsetCovariance_m2(), relative.offset_m());
             this.closure =
                     Closure.of(
                             relative.offset_m(),
                             relative.velocity_mps(),
-                            covariance_m2,
-                            velocitySigma_mps(relative));
+                            relative.offsetCovariance_m2(),
+                            relative.velocityCovariance_m2ps2());
             this.position_m = turning.map(a -> a.position_m(relative)).orElse(UNKNOWN);
             this.rate_mps = turning.map(a -> a.rate_mps(relative)).orElse(UNKNOWN);
             Optional<LeadAxes.Turning> level =
@@ -156,21 +141,18 @@ public final class RelativeMotion {
         Mat3 gapCovariance_m2(Vec3 slot) {
             LeadAxes.Turning a = turning.orElseThrow();
             Mat3 enu_m2 =
-                    OffsetCovariance.of(
-                            relative,
-                            leadClock_s,
-                            flyerClock_s,
-                            a.fromEnu().transposeTimes(antenna_m.minus(slot)),
-                            a.sigma_rad());
+                    OffsetCovariance.sum(
+                            relative.offsetCovariance_m2(),
+                            OffsetCovariance.turned(
+                                    a.fromEnu().transposeTimes(slot), a.sigma_rad()));
             return a.fromEnu().times(enu_m2).times(a.fromEnu().transpose());
         }
 
         double gapSigma_m(Vec3 gap_m) {
-            return OffsetCovariance.sigmaAlong(
-                    gapCovariance_m2(slot_m.orElseThrow()), gap_m);
+            return OffsetCovariance.sigmaAlong(gapCovariance_m2(slot_m.orElseThrow()), gap_m);
         }
 
-        RelativeState state(boolean anchored, boolean measured) {
+        RelativeState state(boolean measured) {
             Optional<Vec3> gap_m = gapVector_m();
             return new RelativeState(
                     relative.time_s(),
@@ -183,27 +165,20 @@ public final class RelativeMotion {
                     gap_m.map(this::gapSigma_m).orElse(Double.NaN),
                     hasDirection() ? closure.rate_mps() : Double.NaN,
                     closure.sigma_mps(),
-                    anchored,
+                    relative.anchored(),
                     measured);
         }
     }
 
-    /** Relative velocity's sigma per axis, with what each clock's sigma makes of acceleration. */
-    Vec3 velocitySigma_mps(Relative r) {
-        Vec3 s = r.velocitySigma_mps();
-        Vec3 l = r.leadAcceleration_mps2().times(leadClock_s);
-        Vec3 f = r.flyerAcceleration_mps2().times(flyerClock_s);
-        return new Vec3(
-                Math.hypot(s.x(), Math.hypot(l.x(), f.x())),
-                Math.hypot(s.y(), Math.hypot(l.y(), f.y())),
-                Math.hypot(s.z(), Math.hypot(l.z(), f.z())));
+    /**
+     * A place on the lead in the attempt's east-north-up axes; the lead itself where there are no
+     * axes.
+     */
+    Vec3 slotInEnu_m(Vec3 place_m, double t_s) {
+        return fromEnu(t_s).map(m -> m.transposeTimes(place_m)).orElse(Vec3.ZERO);
     }
 
     Optional<Vec3> slot_m() {
         return slot_m;
-    }
-
-    RelativeTrack track() {
-        return track;
     }
 }

@@ -1,9 +1,14 @@
 package pairdown.pair;
 
-import pairdown.time.Span;
+import java.util.List;
+import java.util.Optional;
+import pairdown.geodesy.LocalFrame;
+import pairdown.motion.ReferencePoint;
+import pairdown.motion.SmoothedTrajectory;
+import pairdown.motion.Trajectory;
 
 /** A flyer's motion relative to its lead, readable at any instant both have a trajectory. */
-public interface RelativeTrack {
+interface RelativeTrack {
     double start_s();
 
     double end_s();
@@ -19,13 +24,22 @@ public interface RelativeTrack {
      */
     Relative at(double t_s);
 
-    /** Whether known offsets correct the slow part at this instant. */
-    default boolean anchored(double t_s) {
-        return false;
+    /** The track of two members: the joint smoother's where both are smoothed logs. */
+    static RelativeTrack of(PairMember lead, PairMember flyer, LocalFrame frame) {
+        Optional<ReferencePoint> l = smoothed(lead.trajectory());
+        Optional<ReferencePoint> f = smoothed(flyer.trajectory());
+        return l.isPresent() && f.isPresent()
+                ? JointTrack.of(l.get(), f.get(), List.of())
+                : new TrajectoryDifference(lead, flyer, frame);
     }
 
-    /** The stretch both trajectories cover; only where they overlap. */
-    default Span span() {
-        return new Span(start_s(), end_s());
+    /** A trajectory as the joint smoother takes it, if it is one. */
+    static Optional<ReferencePoint> smoothed(Trajectory trajectory) {
+        if (trajectory instanceof ReferencePoint point) {
+            return Optional.of(point);
+        }
+        return trajectory instanceof SmoothedTrajectory antenna
+                ? Optional.of(ReferencePoint.antennaOf(antenna))
+                : Optional.empty();
     }
 }

@@ -21,15 +21,10 @@ final class Stretches {
             boolean wasIn = !Double.isNaN(since_s);
             boolean known = i > 0 && !Double.isNaN(margin[i - 1]) && !Double.isNaN(margin[i]);
             if (in && !wasIn) {
-                since_s =
-                        known
-                                ? rows.crossing_s(i, margin[i - 1], margin[i])
-                                : rows.time_s[i];
+                since_s = known ? rows.crossing_s(i, margin[i - 1], margin[i]) : rows.time_s[i];
             } else if (!in && wasIn) {
                 double end_s =
-                        known
-                                ? rows.crossing_s(i, margin[i - 1], margin[i])
-                                : rows.time_s[i - 1];
+                        known ? rows.crossing_s(i, margin[i - 1], margin[i]) : rows.time_s[i - 1];
                 spans.add(new Span(since_s, end_s));
                 since_s = Double.NaN;
             }

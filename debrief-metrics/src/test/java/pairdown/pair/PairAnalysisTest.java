@@ -1,0 +1,441 @@
+package pairdown.pair;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import org.junit.jupiter.api.Test;
+import pairdown.air.Wind;
+import pairdown.attempt.MatchedSettings;
+import pairdown.pair.GateHeld.Verdict;
+import pairdown.pair.MatchedWindow.EndedBy;
+import pairdown.pair.PairSeries.Figure;
+import pairdown.time.Span;
+import pairdown.vector.Vec3;
+
+/** A lead diving straight north and flyers whose offset from it is known exactly. */
+class PairAnalysisTest {
+    private static final double END_S = 40;
+
+    private static KnownMotion flyer(DoubleFunction<Vec3> offset_m) {
+        return flyer(10, offset_m);
+    }
+
+    private static KnownMotion flyer(double rate_Hz, DoubleFunction<Vec3> offset_m) {
+        return KnownMotion.of(
+                END_S,
+                rate_Hz,
+                t_s -> Scene.TOP_M.plus(Scene.DIVE_MPS.times(t_s)).plus(offset_m.apply(t_s)));
+    }
+
+    private static PairInput input(DoubleFunction<Vec3> offset_m) {
+        return Scene.input(Scene.diving(END_S), flyer(offset_m));
+    }
+
+    /** North of the lead at a speed relative to it that ramps linearly. */
+    private static DoubleFunction<Vec3> alongNorth(double at_m, double rate_mps, double change) {
+        return t_s -> new Vec3(0, at_m + rate_mps * t_s + change * t_s * t_s / 2, 0);
+    }
+
+    @Test
+    void aFlyerBehindRightAndAboveIsSeenThere() {
+        PairDebrief pair = PairAnalysis.analyse(input(t_s -> new Vec3(12, -30, 5)));
+        PairSeries s = pair.series();
+        assertEquals(Axes.AIR, pair.axes());
+        assertEquals(-30, s.value(Figure.AHEAD, 100), 1e-2);
+        assertEquals(12, s.value(Figure.RIGHT, 100), 1e-2);
+        assertEquals(5, s.value(Figure.ABOVE, 100), 1e-2);
+        assertEquals(Math.sqrt(144 + 900 + 25), s.value(Figure.SEPARATION, 100), 1e-4);
+        double gap_m = new Vec3(-30 - 0.4, 12 + 6.2, 5 - 0.9).norm();
+        assertEquals(gap_m, s.value(Figure.GAP, 100), 1e-2);
+    }
+
+    @Test
+    void closureIsPositiveWhileClosing() {
+        PairDebrief pair = PairAnalysis.analyse(input(alongNorth(-100, 3, 0)));
+        assertEquals(3, pair.series().value(Figure.CLOSURE_RATE, 50), 1e-3);
+        assertEquals(
+                pair.series().value(Figure.AHEAD_RATE, 50),
+                (pair.series().value(Figure.AHEAD, 51) - pair.series().value(Figure.AHEAD, 49))
+                        / 0.2,
+                1e-2);
+    }
+
+    @Test
+    void theClosestApproachLiesBetweenRows() {
+        PairDebrief pair = PairAnalysis.analyse(input(t_s -> new Vec3(8, -20 * (t_s - 17.033), 0)));
+        Approach closest = pair.closest().orElseThrow();
+        assertEquals(17.033, closest.time_s(), 1e-3);
+        assertEquals(8, closest.separation_m().value(), 1e-4);
+        assertEquals(0, closest.closureRate_mps().orElseThrow(), 0.01);
+    }
+
+    @Test
+    void closureIsBlankUnderThreeSigmaOfRange() {
+        KnownMotion lead = Scene.diving(END_S).sigmas(1, 0.05);
+        KnownMotion near = flyer(t_s -> new Vec3(4, 0, 0)).sigmas(1, 0.05);
+        KnownMotion far = flyer(t_s -> new Vec3(5, 0, 0)).sigmas(1, 0.05);
+        assertTrue(
+                Double.isNaN(
+                        PairAnalysis.analyse(Scene.input(lead, near))
+                                .series()
+                                .value(Figure.CLOSURE_RATE, 100)));
+        assertFalse(
+                Double.isNaN(
+                        PairAnalysis.analyse(Scene.input(lead, far))
+                                .series()
+                                .value(Figure.CLOSURE_RATE, 100)));
+    }
+
+    @Test
+    void aClockSigmaMovesABodyAlongItsVelocity() {
+        PairInput in = input(t_s -> new Vec3(0, -50, 0));
+        PairInput late =
+                new PairInput(
+                        in.lead(),
+                        in.flyer().withClockSigma(0.1),
+                        in.slot(),
+                        in.slotArm(),
+                        in.frame(),
+                        0,
+                        in.wind(),
+                        in.target(),
+                        in.matched(),
+                        in.gate_m(),
+                        in.limits(),
+                        List.of());
+        double sigma_m = PairAnalysis.analyse(late).series().value(Figure.SEPARATION_SIGMA, 100);
+        assertEquals(Math.hypot(3.3, Math.sqrt(0.5)), sigma_m, 1e-2);
+    }
+
+    @Test
+    void aSteadyOffsetIsMatchedFromEndToEnd() {
+        Matched matched = PairAnalysis.analyse(input(t_s -> new Vec3(0, -120, 0))).matched();
+        assertEquals(END_S, matched.total_s(), 1e-6);
+        assertEquals(EndedBy.DATA, matched.windows().get(0).endedBy());
+    }
+
+    /** Enters at 1.5 m/s, leaves at 1.5 × 1.5 m/s, both interpolated between rows. */
+    @Test
+    void aWindowOpensAtTheToleranceAndEndsAtOneAndAHalfTimes() {
+        // A lead so well known that its turn rate adds nothing to the tolerance.
+        KnownMotion lead = Scene.diving(END_S).sigmas(0.5, 1e-4);
+        KnownMotion flyer = flyer(alongNorth(-100, -4, 0.2)).sigmas(0.5, 0.07);
+        Matched matched = PairAnalysis.analyse(Scene.input(lead, flyer)).matched();
+        assertEquals(1, matched.windows().size());
+        MatchedWindow w = matched.windows().get(0);
+        assertEquals((4 - 1.5) / 0.2, w.span().start_s(), 0.02);
+        assertEquals((4 + 2.25) / 0.2, w.span().end_s(), 0.02);
+        assertEquals(EndedBy.HORIZONTAL, w.endedBy());
+        assertTrue(w.endedByDifference_mps().orElseThrow() > 2.24);
+        // One sigma of 0.07 m/s is 0.35 s of this ramp at either end.
+        assertEquals(0.7, w.shorter_s(), 0.1);
+        assertEquals(0.7, w.longer_s(), 0.1);
+    }
+
+    @Test
+    void sinkingAwayEndsAWindowByTheVerticalAndItsSignIsDown() {
+        Matched matched =
+                PairAnalysis.analyse(input(t_s -> new Vec3(0, -50, -0.5 * 0.1 * t_s * t_s)))
+                        .matched();
+        MatchedWindow w = matched.windows().get(0);
+        assertEquals(EndedBy.VERTICAL, w.endedBy());
+        assertEquals(-1.5, w.endedByDifference_mps().orElseThrow(), 0.05);
+        assertEquals(15, w.duration_s(), 0.05);
+        assertEquals(0.75, w.sinkDifference_mps(), 0.02);
+    }
+
+    @Test
+    void theTurnRatesSigmaTimesTheRangeWidensTheLevelTolerance() {
+        KnownMotion lead = Scene.diving(END_S).sigmas(0.5, 0.05);
+        KnownMotion flyer = flyer(alongNorth(-100, -4, 0.2)).sigmas(0.5, 0.07);
+        MatchedWindow w = PairAnalysis.analyse(Scene.input(lead, flyer)).matched().windows().get(0);
+        // √2 · 0.05 / 33 / 2 s at 132 m is 0.14 m/s, or 0.7 s of this ramp.
+        assertEquals(12.5 - 0.7, w.span().start_s(), 0.05);
+    }
+
+    /** A hop in speed over the leave factor. */
+    private static DoubleFunction<Vec3> hop(double from_s, double for_s) {
+        return t_s -> {
+            double in_s = Math.max(0, Math.min(for_s, t_s - from_s));
+            return new Vec3(0, -60 + 4 * in_s, 0);
+        };
+    }
+
+    @Test
+    void aShortExcursionIsBridgedAndCounted() {
+        Matched matched = PairAnalysis.analyse(input(hop(20, 0.3))).matched();
+        assertEquals(1, matched.windows().size());
+        assertEquals(1, matched.windows().get(0).bridged());
+    }
+
+    @Test
+    void aLongExcursionEndsAWindow() {
+        Matched matched = PairAnalysis.analyse(input(hop(20, 1.2))).matched();
+        assertEquals(2, matched.windows().size());
+        assertEquals(20, matched.windows().get(0).span().end_s(), 0.3);
+    }
+
+    @Test
+    void underTheDwellThereIsNoWindowAndTheBestMomentIsTold() {
+        Matched matched = PairAnalysis.analyse(input(alongNorth(-100, -10, 1.2))).matched();
+        assertEquals(0, matched.total_s());
+        assertEquals(0, matched.bestLevelDifference_mps().orElseThrow(), 0.2);
+        assertEquals(0, matched.bestVerticalDifference_mps().orElseThrow(), 0.05);
+    }
+
+    @Test
+    void aFlyerHoldingStationOnATurningLeadIsMatched() {
+        double turn_radps = Math.toRadians(3);
+        double radius_m = 33 / turn_radps;
+        KnownMotion lead =
+                KnownMotion.of(END_S, 10, t_s -> onCircle(radius_m, turn_radps * t_s, t_s));
+        KnownMotion flyer =
+                KnownMotion.of(END_S, 10, t_s -> onCircle(radius_m + 100, turn_radps * t_s, t_s));
+        Matched matched = PairAnalysis.analyse(Scene.input(lead, flyer)).matched();
+        assertEquals(END_S, matched.total_s(), 0.1);
+    }
+
+    private static Vec3 onCircle(double radius_m, double angle_rad, double t_s) {
+        return new Vec3(
+                radius_m * Math.cos(angle_rad), radius_m * Math.sin(angle_rad), 3000 - 17.8 * t_s);
+    }
+
+    @Test
+    void aToleranceUnderThreeSigmaIsRefusedInWords() {
+        PairInput in = input(t_s -> new Vec3(0, -50, 0));
+        PairInput fine = Scene.with(in, in.wind(), in.slotArm(), new MatchedSettings(0.1, 1, 3));
+        Matched matched = PairAnalysis.analyse(fine).matched();
+        assertTrue(matched.windows().isEmpty());
+        assertTrue(matched.refusals().get(0).contains("horizontal tolerance of 0.1 m/s"));
+    }
+
+    @Test
+    void aHoleOverASecondEndsAWindowAndEmptiesItsRows() {
+        KnownMotion holed = flyer(t_s -> new Vec3(0, -50, 0)).without(20, 22);
+        PairDebrief pair = PairAnalysis.analyse(Scene.input(Scene.diving(END_S), holed));
+        assertEquals(2, pair.matched().windows().size());
+        assertEquals(20, pair.matched().windows().get(0).span().end_s(), 1e-6);
+        assertEquals(EndedBy.DATA, pair.matched().windows().get(0).endedBy());
+        assertTrue(Double.isNaN(pair.series().value(Figure.SEPARATION, 210)));
+        assertFalse(Double.isNaN(pair.series().value(Figure.SEPARATION, 200)));
+        assertFalse(Double.isNaN(pair.series().value(Figure.SEPARATION, 220)));
+    }
+
+    @Test
+    void aHoleOfASecondIsNone() {
+        KnownMotion holed = flyer(t_s -> new Vec3(0, -50, 0)).without(20, 21);
+        PairDebrief pair = PairAnalysis.analyse(Scene.input(Scene.diving(END_S), holed));
+        assertFalse(Double.isNaN(pair.series().value(Figure.SEPARATION, 205)));
+    }
+
+    @Test
+    void theRowsFollowTheFasterLog() {
+        PairInput in =
+                Scene.input(
+                        Scene.diving(END_S),
+                        KnownMotion.of(END_S, 25, t_s -> new Vec3(0, 33 * t_s, 3000)));
+        PairMember fast =
+                PairMember.of("blue", in.flyer().trajectory(), new DataGrade(25, true, true));
+        PairDebrief pair =
+                PairAnalysis.analyse(
+                        new PairInput(
+                                in.lead(),
+                                fast,
+                                in.slot(),
+                                in.slotArm(),
+                                in.frame(),
+                                0,
+                                in.wind(),
+                                in.target(),
+                                in.matched(),
+                                in.gate_m(),
+                                in.limits(),
+                                List.of()));
+        assertEquals(0.04, pair.series().step_s(), 1e-12);
+    }
+
+    @Test
+    void withoutASlotThereIsNoGap() {
+        PairInput in = input(t_s -> new Vec3(0, -50, 0));
+        PairDebrief pair =
+                PairAnalysis.analyse(
+                        Scene.withGate(
+                                Scene.with(in, in.wind(), Optional.empty(), in.matched()), 30));
+        assertTrue(pair.leastGap().isEmpty());
+        assertTrue(pair.closest().orElseThrow().gap_m().isEmpty());
+        assertEquals(Verdict.NO_DATA, pair.gateHeld().orElseThrow().verdict());
+        assertTrue(Double.isNaN(pair.series().value(Figure.GAP, 10)));
+        assertTrue(pair.refusals().stream().anyMatch(r -> r.contains("no slot")));
+    }
+
+    @Test
+    void withoutWindTheAxesAreTheGroundTrackAndTheTargetIsNotJudged() {
+        PairInput in = input(t_s -> new Vec3(0, -50, 0));
+        PairDebrief pair =
+                PairAnalysis.analyse(
+                        Scene.with(in, Wind.none(List.of("no")), in.slotArm(), in.matched()));
+        assertEquals(Axes.GROUND, pair.axes());
+        assertTrue(pair.onTarget().isEmpty());
+    }
+
+    @Test
+    void aCrosswindTurnsTheAxesOffTheTrackByTwentyFourDegrees() {
+        Vec3 air_mps = Scene.DIVE_MPS;
+        Wind wind = new Wind("typed", List.of(new Wind.Layer(0, 5000, 15, 0, 0.2)), List.of());
+        Vec3 ground_mps = air_mps.plus(new Vec3(15, 0, 0));
+        KnownMotion lead = KnownMotion.straight(END_S, Scene.TOP_M, ground_mps);
+        KnownMotion flyer =
+                KnownMotion.straight(END_S, Scene.TOP_M.plus(new Vec3(0, -10, 0)), ground_mps);
+        PairInput in = Scene.input(lead, flyer);
+        PairSeries byAir =
+                PairAnalysis.analyse(Scene.with(in, wind, in.slotArm(), in.matched())).series();
+        PairSeries byTrack =
+                PairAnalysis.analyse(
+                                Scene.with(in, Wind.none(List.of()), in.slotArm(), in.matched()))
+                        .series();
+        assertEquals(0, byAir.value(Figure.RIGHT, 100), 0.05);
+        // 10 m behind, seen along a track turned by atan(15/33) = 24.4°.
+        assertEquals(10 * Math.sin(Math.atan(15.0 / 33)), byTrack.value(Figure.RIGHT, 100), 0.05);
+    }
+
+    @Test
+    void aGateHeldIsOnGateAndOneFlownThroughIsThrough() {
+        Vec3 slot_m = new Vec3(-6.2, 0.4, 0.9);
+        PairInput held = Scene.withGate(input(t_s -> slot_m.plus(new Vec3(0, -29, 0))), 30);
+        GateHeld on = PairAnalysis.analyse(held).gateHeld().orElseThrow();
+        assertEquals(Verdict.ON_GATE, on.verdict());
+        assertEquals(29, on.median_m().orElseThrow(), 0.01);
+        assertEquals(END_S, on.held_s(), 1e-6);
+        assertEquals(1, on.insideShare().orElseThrow());
+        PairInput hot =
+                Scene.withGate(
+                        input(
+                                t_s ->
+                                        slot_m.plus(
+                                                new Vec3(
+                                                        0,
+                                                        t_s < 20 ? -29 : -29 + 3 * (t_s - 20),
+                                                        0))),
+                        30);
+        GateHeld through = PairAnalysis.analyse(hot).gateHeld().orElseThrow();
+        assertEquals(1, through.overshoots());
+        assertEquals(Verdict.THROUGH, through.verdict());
+    }
+
+    @Test
+    void aGateNeverReachedIsShort() {
+        PairInput in = Scene.withGate(input(t_s -> new Vec3(0, -80, 0)), 30);
+        GateHeld gate = PairAnalysis.analyse(in).gateHeld().orElseThrow();
+        assertEquals(Verdict.SHORT, gate.verdict());
+        assertEquals(0, gate.held_s());
+    }
+
+    @Test
+    void closingFasterThanTheLimitIsAnExceedance() {
+        Vec3 slot_m = new Vec3(-6.2, 0.4, 0.9);
+        PairDebrief pair =
+                PairAnalysis.analyse(input(t_s -> slot_m.plus(new Vec3(0, -208 + 6 * t_s, 0))));
+        assertEquals(1, pair.closureExceedances().size());
+        ClosureExceedance e = pair.closureExceedances().get(0);
+        // The limit falls to 5.7 m/s at 39.6 m: 28.1 s into a run of 6 m/s from 208 m.
+        assertEquals((208 - 39.6) / 6, e.span().start_s(), 0.3);
+        assertTrue(e.worst_mps() - e.limit_mps() > 2, e.toString());
+    }
+
+    @Test
+    void breakingOffIsFoundAfterTheLastMatch() {
+        PairDebrief pair =
+                PairAnalysis.analyse(
+                        input(
+                                t_s ->
+                                        new Vec3(
+                                                0,
+                                                -50 - (t_s < 20 ? 0 : (t_s - 20) * (t_s - 20)),
+                                                0)));
+        // 2 m/s²: over 3 m/s from 1.5 s on.
+        assertEquals(21.5, pair.breakOff_s().orElseThrow(), 0.05);
+        assertTrue(PairEvents.of(pair).stream().anyMatch(e -> e.text().contains("breaks off")));
+    }
+
+    @Test
+    void oneFixASecondIsNeverGradedAbovePossibleAndSaysSo() {
+        Vec3 slot_m = new Vec3(-6.2, 0.4, 0.9);
+        KnownMotion slow = flyer(1, t_s -> slot_m);
+        PairInput in = Scene.input(Scene.diving(END_S), slow);
+        PairMember grade =
+                PairMember.of("blue", slow, new DataGrade(1, true, true))
+                        .withFlight(OptionalDouble.of(0), OptionalDouble.of(END_S));
+        PairDebrief pair =
+                PairAnalysis.analyse(
+                        new PairInput(
+                                in.lead(),
+                                grade,
+                                in.slot(),
+                                in.slotArm(),
+                                in.frame(),
+                                0,
+                                in.wind(),
+                                in.target(),
+                                in.matched(),
+                                in.gate_m(),
+                                in.limits(),
+                                List.of()));
+        assertEquals(1, pair.touch().size());
+        assertEquals(Touch.Grade.POSSIBLE, pair.touch().get(0).grade());
+        assertEquals(List.of(Touch.Evidence.POSITION), pair.touch().get(0).evidence());
+        assertTrue(pair.refusals().stream().anyMatch(r -> r.contains("touched cannot be told")));
+    }
+
+    @Test
+    void positionsAloneOnceASecondAreNoMeasureOfMatching() {
+        KnownMotion slow = flyer(1, t_s -> new Vec3(0, -40, 0));
+        PairInput in = Scene.input(Scene.diving(END_S), slow);
+        PairMember grade =
+                PairMember.of("blue", slow, new DataGrade(1, false, false))
+                        .withFlight(OptionalDouble.of(0), OptionalDouble.of(END_S));
+        PairDebrief pair =
+                PairAnalysis.analyse(
+                        new PairInput(
+                                in.lead(),
+                                grade,
+                                in.slot(),
+                                in.slotArm(),
+                                in.frame(),
+                                0,
+                                in.wind(),
+                                in.target(),
+                                in.matched(),
+                                in.gate_m(),
+                                in.limits(),
+                                List.of()));
+        assertFalse(pair.matched().refusals().isEmpty());
+        assertTrue(pair.touch().isEmpty());
+        assertTrue(Double.isNaN(pair.series().value(Figure.CLOSING_LIMIT, 100)));
+        assertTrue(pair.closest().isPresent());
+    }
+
+    @Test
+    void aPersonsMarkMakesATouchMarked() {
+        Vec3 slot_m = new Vec3(-6.2, 0.4, 0.9);
+        PairInput in = input(t_s -> slot_m).withTouchMarks(List.of(new Span(10, 12)));
+        List<Touch> touch = PairAnalysis.analyse(in).touch();
+        assertEquals(1, touch.size());
+        assertEquals(Touch.Grade.MARKED, touch.get(0).grade());
+        assertTrue(touch.get(0).evidence().contains(Touch.Evidence.MARK));
+    }
+
+    @Test
+    void logsThatShareNoTimeGiveNoFiguresAndSaySo() {
+        KnownMotion lead = Scene.diving(END_S);
+        KnownMotion late = KnownMotion.of(100, 10, t_s -> new Vec3(0, 0, 3000)).without(-1, 60);
+        PairDebrief pair = PairAnalysis.analyse(Scene.input(lead, late));
+        assertTrue(pair.closest().isEmpty());
+        assertEquals(0, pair.matched().total_s());
+        assertTrue(pair.motion().isEmpty());
+    }
+}
