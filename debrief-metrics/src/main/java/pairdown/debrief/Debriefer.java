@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import pairdown.air.Wind;
 import pairdown.attempt.Attempt;
 import pairdown.clock.ClockResult;
 import pairdown.clock.ClockSettings;
@@ -58,8 +57,11 @@ public final class Debriefer {
         progress.accept("smoothing");
         List<Smoothed> smoothed = Smoothed.all(attempt.participants(), aligned, frame, phases);
         smoothed.forEach(s -> notes.addAll(s.why()));
+        progress.accept("finding the wind");
+        InAir air = InAir.of(smoothed, attempt.air(), frame, phases);
+        notes.addAll(air.air().notes());
         List<ParticipantDebrief> participants =
-                smoothed.stream().map(s -> participant(s, phases)).toList();
+                air.members().stream().map(m -> m.debrief(phases)).toList();
         return new Debrief(
                 attempt,
                 clock.axis(),
@@ -68,7 +70,7 @@ public final class Debriefer {
                 clock.results(),
                 aligned.stream().map(AlignedLog::height).toList(),
                 quality(logs, clock, aligned, smoothed),
-                Wind.none(List.of()),
+                air.wind(),
                 participants,
                 phases.events(),
                 List.of(),
@@ -102,17 +104,6 @@ public final class Debriefer {
                 "no log has a position with a height on a known clock",
                 attempt.folder().toString(),
                 "pin a log's clock in attempt.json, or bring a log with absolute time");
-    }
-
-    private ParticipantDebrief participant(Smoothed s, Phases phases) {
-        return new ParticipantDebrief(
-                s.participant(),
-                s.trajectory().map(Trajectory.class::cast),
-                SystemsChannels.of(s.logs()),
-                Optional.empty(),
-                Optional.empty(),
-                phases.of(s.participant().id()),
-                t_s -> Optional.empty());
     }
 
     private static Span span(List<ParticipantDebrief> participants) {

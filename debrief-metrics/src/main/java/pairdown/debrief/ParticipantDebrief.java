@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import pairdown.attempt.Participant;
-import pairdown.motion.Attitude;
+import pairdown.motion.AttitudeSource;
 import pairdown.motion.Trajectory;
 import pairdown.phase.Phase;
 import pairdown.phase.PhaseSpan;
@@ -28,16 +28,10 @@ public record ParticipantDebrief(
         Optional<Series> trueAirspeed_mps,
         Optional<Series> calibratedAirspeed_mps,
         List<PhaseSpan> phases,
-        Attitudes attitudes) {
+        AttitudeSource attitudes) {
     public ParticipantDebrief {
         systems = Map.copyOf(systems);
         phases = List.copyOf(phases);
-    }
-
-    /** Attitude at an instant; empty where it can't be known. */
-    @FunctionalInterface
-    public interface Attitudes {
-        Optional<Attitude> at(double t_s);
     }
 
     public String id() {
