@@ -69,8 +69,8 @@ final class ForwardPass {
         }
     }
 
-    /** Filters the whole log with measurement variances times {@code scale}. */
-    void run(NoiseScale scale, double gateWidening) {
+    /** Filters the whole log with variances and densities times {@code scale}. */
+    void run(NoiseScale scale) {
         for (InnovationSum sum : sums) {
             sum.clear();
         }
@@ -79,11 +79,11 @@ final class ForwardPass {
             double dt = i == 0 ? 0 : fixes.time_s[i] - fixes.time_s[i - 1];
             accepted[i] = 0;
             refusedBy[i] = 0;
-            for (AxisFilter f : filter) {
-                f.predict(dt, jerk_m2ps5[i]);
+            for (int axis = 0; axis < Fixes.AXES; axis++) {
+                filter[axis].predict(dt, jerk_m2ps5[i] * scale.of(axis).jerk());
             }
-            position(i, scale, gateWidening);
-            velocity(i, scale, gateWidening);
+            position(i, scale);
+            velocity(i, scale);
             for (int axis = 0; axis < Fixes.AXES; axis++) {
                 filter[axis].save(saved[axis], i * AxisFilter.SAVED);
             }
@@ -115,7 +115,7 @@ final class ForwardPass {
         return Double.NaN;
     }
 
-    private void position(int i, NoiseScale scale, double gateWidening) {
+    private void position(int i, NoiseScale scale) {
         double nis = 0;
         int dimensions = 0;
         double extra = reacquireVariance(i);
@@ -124,18 +124,22 @@ final class ForwardPass {
             positionVariance[axis][i] = Float.POSITIVE_INFINITY;
             if (!Double.isNaN(z)) {
                 float r =
-                        (float) (fixes.positionVariance_m2[axis][i] * scale.position(axis) + extra);
+                        (float)
+                                (fixes.positionVariance_m2[axis][i] * scale.of(axis).position()
+                                        + extra);
                 positionVariance[axis][i] = r;
                 innovation[axis] = filter[axis].positionInnovation(z);
                 expected[axis] = filter[axis].positionVariance() + r;
-                nis += innovation[axis] * innovation[axis] / expected[axis];
+                double nu2 = innovation[axis] * innovation[axis];
+                sums[axis == 2 ? 1 : 0].add(nu2, expected[axis]);
+                nis += nu2 / expected[axis];
                 dimensions++;
             }
         }
         if (dimensions == 0) {
             return;
         }
-        if (nis > gate[dimensions] * gateWidening && !relocks(i)) {
+        if (nis > gate[dimensions] && !relocks(i)) {
             refusePosition(i, nis);
             return;
         }
@@ -177,7 +181,6 @@ final class ForwardPass {
         for (int axis = 0; axis < Fixes.AXES; axis++) {
             float r = positionVariance[axis][i];
             if (r < Float.POSITIVE_INFINITY) {
-                sums[axis == 2 ? 1 : 0].add(innovation[axis] * innovation[axis], expected[axis], r);
                 filter[axis].updatePosition(fixes.position_m[axis][i], r);
             }
         }
@@ -203,25 +206,28 @@ final class ForwardPass {
         return sigma_m * sigma_m * (fixes.hasVelocity(i) ? fixesWithin : 1);
     }
 
-    private void velocity(int i, NoiseScale scale, double gateWidening) {
+    private void velocity(int i, NoiseScale scale) {
         double nis = 0;
         int dimensions = 0;
         for (int axis = 0; axis < Fixes.AXES; axis++) {
             double z = fixes.velocity_mps[axis][i];
             velocityVariance[axis][i] = Float.POSITIVE_INFINITY;
             if (!Double.isNaN(z)) {
-                float r = (float) (fixes.velocityVariance_m2ps2[axis][i] * scale.velocity(axis));
+                float r =
+                        (float) (fixes.velocityVariance_m2ps2[axis][i] * scale.of(axis).velocity());
                 velocityVariance[axis][i] = r;
                 innovation[axis] = filter[axis].velocityInnovation(z);
                 expected[axis] = filter[axis].velocityVariance() + r;
-                nis += innovation[axis] * innovation[axis] / expected[axis];
+                double nu2 = innovation[axis] * innovation[axis];
+                sums[axis == 2 ? 3 : 2].add(nu2, expected[axis]);
+                nis += nu2 / expected[axis];
                 dimensions++;
             }
         }
         if (dimensions == 0) {
             return;
         }
-        if (nis > gate[dimensions] * gateWidening && !velocityIsBelieved(i)) {
+        if (nis > gate[dimensions] && !velocityIsBelieved(i)) {
             for (int axis = 0; axis < Fixes.AXES; axis++) {
                 velocityVariance[axis][i] = Float.POSITIVE_INFINITY;
             }
@@ -245,25 +251,14 @@ final class ForwardPass {
         for (int axis = 0; axis < Fixes.AXES; axis++) {
             float r = velocityVariance[axis][i];
             if (r < Float.POSITIVE_INFINITY) {
-                sums[axis == 2 ? 3 : 2].add(innovation[axis] * innovation[axis], expected[axis], r);
                 filter[axis].updateVelocity(fixes.velocity_mps[axis][i], r);
             }
         }
     }
 
-    /** The scale under which the last pass's innovations would have been as expected. */
-    NoiseScale better(NoiseScale scale) {
-        double least = settings.smallestScale() * settings.smallestScale();
-        double most = settings.largestScale() * settings.largestScale();
-        return new NoiseScale(
-                clamp(scale.levelPosition() * sums[0].factor(0.1, 10), least, most),
-                clamp(scale.verticalPosition() * sums[1].factor(0.1, 10), least, most),
-                clamp(scale.levelVelocity() * sums[2].factor(0.1, 10), least, most),
-                clamp(scale.verticalVelocity() * sums[3].factor(0.1, 10), least, most));
-    }
-
-    private static double clamp(double x, double least, double most) {
-        return Math.max(least, Math.min(most, x));
+    /** Log-likelihood of the last pass' innovations: 0 level, 1 vertical. */
+    double logLikelihood(int direction) {
+        return sums[direction].logLikelihood() + sums[direction + 2].logLikelihood();
     }
 
     /** Mean of ν²/S over level and vertical positions and velocities, in that order. */

@@ -1,48 +1,35 @@
 package pairdown.motion;
 
 /**
- * Finds the factor on a measurement's variance R at which innovations ν have the variance S = H P
- * Hᵀ + f R they should: one step of Fisher scoring on the Gaussian likelihood of f. Innovations
- * beyond three sigmas count as three, so that outliers do not widen what sound fixes deserve.
+ * What a row of innovations ν says of their expected variances S: the mean of ν²/S, and the
+ * Gaussian log-likelihood. Beyond four sigmas an innovation counts as four, so that outliers do not
+ * widen what sound fixes deserve.
  */
 final class InnovationSum {
-    private static final double CAP = 9;
+    private static final double CAP = 16;
 
-    private double score;
-    private double weight;
+    private double logLikelihood;
     private double normalised;
     private long count;
 
     void clear() {
-        score = 0;
-        weight = 0;
+        logLikelihood = 0;
         normalised = 0;
         count = 0;
     }
 
-    /**
-     * @param nu2 innovation squared
-     * @param s its expected variance
-     * @param r the part of it that is measurement noise
-     */
-    void add(double nu2, double s, double r) {
+    void add(double nu2, double s) {
         double ratio = Math.min(nu2 / s, CAP);
-        double share = r / s;
-        score += share * (ratio - 1);
-        weight += share * share;
+        logLikelihood -= 0.5 * (ratio + Math.log(s));
         normalised += ratio;
         count++;
     }
 
-    /** What to multiply the variance by, between {@code least} and {@code most}. */
-    double factor(double least, double most) {
-        if (count == 0 || !(weight > 0)) {
-            return 1;
-        }
-        return Math.max(least, Math.min(most, 1 + score / weight));
+    double logLikelihood() {
+        return logLikelihood;
     }
 
-    /** Mean of ν²/S; 1 where all is as assumed. */
+    /** Mean of ν²/S; 1 where all is as assumed, NaN where there was none. */
     double meanNormalised() {
         return count == 0 ? Double.NaN : normalised / count;
     }

@@ -1,21 +1,39 @@
 package pairdown.motion;
 
 /**
- * Factors on the assumed variances of the measurements that make innovations consistent, level and
- * vertical apart.
+ * Factors on what was assumed: variances of positions and velocities, and the jerk density. Level
+ * and vertical apart.
  */
-record NoiseScale(
-        double levelPosition,
-        double verticalPosition,
-        double levelVelocity,
-        double verticalVelocity) {
-    static final NoiseScale NONE = new NoiseScale(1, 1, 1, 1);
+record NoiseScale(Group level, Group vertical) {
+    static final NoiseScale NONE = new NoiseScale(new Group(1, 1, 1), new Group(1, 1, 1));
 
-    double position(int axis) {
-        return axis == 2 ? verticalPosition : levelPosition;
+    /** What is tuned. */
+    enum Part {
+        VELOCITY,
+        POSITION,
+        JERK
     }
 
-    double velocity(int axis) {
-        return axis == 2 ? verticalVelocity : levelVelocity;
+    /** The factors of one direction. */
+    record Group(double position, double velocity, double jerk) {
+        double get(Part part) {
+            return switch (part) {
+                case POSITION -> position;
+                case VELOCITY -> velocity;
+                case JERK -> jerk;
+            };
+        }
+
+        Group with(Part part, double factor) {
+            return switch (part) {
+                case POSITION -> new Group(factor, velocity, jerk);
+                case VELOCITY -> new Group(position, factor, jerk);
+                case JERK -> new Group(position, velocity, factor);
+            };
+        }
+    }
+
+    Group of(int axis) {
+        return axis == 2 ? vertical : level;
     }
 }

@@ -72,7 +72,7 @@ final class ResponseSweep {
             int i = epochs.source[k];
             next = i < 0 ? next : i;
             int towards = i < 0 ? Math.min(next + 1, fixes.size() - 1) : i;
-            f.predict(dt(k), trajectory.jerk_m2ps5(towards));
+            f.predict(dt(k), trajectory.jerk_m2ps5(axis, towards));
             if (ip(k) > 0) {
                 f.updatePosition(0, 1 / ip(k));
             }

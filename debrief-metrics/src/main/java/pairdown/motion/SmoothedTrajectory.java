@@ -27,6 +27,7 @@ public final class SmoothedTrajectory implements Trajectory {
     private final List<RejectedFix> rejected;
     private final double clockSigma_s;
     private final FittedNoise fitted;
+    private final NoiseScale scale;
     private final float[][] positionVariance;
     private final float[][] velocityVariance;
 
@@ -38,6 +39,7 @@ public final class SmoothedTrajectory implements Trajectory {
             AxisTrack[] axes,
             List<RejectedFix> rejected,
             double gap_s,
+            NoiseScale scale,
             FittedNoise fitted) {
         this.log = log;
         this.frame = frame;
@@ -50,6 +52,7 @@ public final class SmoothedTrajectory implements Trajectory {
         this.gaps = Gaps.between(fixTime_s, gap_s);
         this.rejected = List.copyOf(rejected);
         this.fitted = fitted;
+        this.scale = scale;
         this.clockSigma_s = ClockError.sigma_s(log);
     }
 
@@ -122,7 +125,7 @@ public final class SmoothedTrajectory implements Trajectory {
     /** The smoothed covariance of one axis (0 east, 1 north, 2 up), without what is constant. */
     AxisCovariance covariance(int axis, double t_s) {
         int i = epochAtOrBefore(t_s);
-        double q = i + 1 < fixes.size() ? jerk_m2ps5[i + 1] : 0;
+        double q = i + 1 < fixes.size() ? jerk_m2ps5(axis, i + 1) : 0;
         return axes[axis].covariance(i, t_s - fixes.time_s[i], step_s(i), q);
     }
 
@@ -200,8 +203,9 @@ public final class SmoothedTrajectory implements Trajectory {
         return fixes;
     }
 
-    float jerk_m2ps5(int i) {
-        return jerk_m2ps5[i];
+    /** Jerk density of one axis on the way to an epoch. */
+    double jerk_m2ps5(int axis, int i) {
+        return jerk_m2ps5[i] * scale.of(axis).jerk();
     }
 
     /** Variance used for a position, infinite where it was missing or refused. */

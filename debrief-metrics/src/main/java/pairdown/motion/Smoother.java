@@ -19,8 +19,6 @@ import pairdown.track.UnusableInputException;
  * scaled by a few passes until innovations have the size they should.
  */
 public final class Smoother {
-    private static final double OPEN_GATE = 9;
-
     private Smoother() {}
 
     /**
@@ -33,14 +31,21 @@ public final class Smoother {
     public static SmoothedTrajectory smooth(
             AlignedLog log, LocalFrame frame, SmootherSettings settings, JerkProfile jerk)
             throws UnusableInputException {
-        Fixes fixes = FixReader.read(log, frame, settings);
+        return smooth(log, frame, FixReader.read(log, frame, settings), settings, jerk);
+    }
+
+    static SmoothedTrajectory smooth(
+            AlignedLog log,
+            LocalFrame frame,
+            Fixes fixes,
+            SmootherSettings settings,
+            JerkProfile jerk) {
         ForwardPass pass = new ForwardPass(fixes, settings, jerk);
-        NoiseScale scale = NoiseScale.NONE;
-        for (int i = 0; i < settings.tuningPasses(); i++) {
-            pass.run(scale, i == 0 ? OPEN_GATE : 1);
-            scale = pass.better(scale);
-        }
-        pass.run(scale, 1);
+        NoiseScale scale =
+                settings.tuningPasses() == 0
+                        ? NoiseScale.NONE
+                        : new NoiseTuning(pass, settings).tune(settings.tuningPasses());
+        pass.run(scale);
         return new SmoothedTrajectory(
                 log,
                 frame,
@@ -49,6 +54,7 @@ public final class Smoother {
                 smoothBackwards(fixes, pass),
                 rejected(fixes, pass),
                 settings.gap_s(),
+                scale,
                 FittedNoise.of(scale, pass.meanNormalisedInnovations()));
     }
 

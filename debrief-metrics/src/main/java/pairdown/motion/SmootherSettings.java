@@ -15,8 +15,8 @@ package pairdown.motion;
  * @param reacquire_m one standard deviation of the extra position error just after a gap
  * @param reacquireTime_s it fades with this time constant
  * @param relock_s positions refused for this long are a shift of the receiver, no outliers
- * @param tuningPasses passes over the data to make innovations consistent
- * @param smallestScale least factor on an assumed standard deviation
+ * @param tuningPasses sweeps of the search for consistent innovations; 0 for none, 3 at most
+ * @param smallestScale least factor on an assumed standard deviation (squared: on a density)
  * @param largestScale greatest factor on it
  */
 public record SmootherSettings(
@@ -44,7 +44,7 @@ public record SmootherSettings(
      */
     public static final SmootherSettings DEFAULT =
             new SmootherSettings(
-                    2, 0.999, 1, 5, 200, 60, 1.5, 6, ReceiverNoise.DEFAULT, 5, 8, 3, 0, 0.2, 8);
+                    2, 0.999, 1, 5, 200, 60, 1.5, 6, ReceiverNoise.DEFAULT, 5, 8, 3, 3, 0.2, 8);
 
     public SmootherSettings {
         if (!(gateProbability > 0 && gateProbability < 1)) {
