@@ -7,10 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import pairdown.format.csv.CsvFormat;
 import pairdown.format.csv.CsvWriter;
+import pairdown.format.geojson.GeoJsonFormat;
 import pairdown.format.geojson.GeoJsonWriter;
+import pairdown.format.gpx.GpxFormat;
 import pairdown.format.gpx.GpxWriter;
 import pairdown.format.igc.IgcFormat;
 import pairdown.format.igc.IgcWriter;
+import pairdown.format.kml.KmlFormat;
 import pairdown.format.kml.KmlWriter;
 import pairdown.format.nmea.NmeaFormat;
 import pairdown.format.nmea.NmeaWriter;
@@ -24,7 +27,13 @@ import pairdown.track.UnusableInputException;
 public final class LogFiles {
     /** In order of how sure their first bytes make one. */
     private static final List<TrackFormat> FORMATS =
-            List.of(new NmeaFormat(), new IgcFormat(), new CsvFormat());
+            List.of(
+                    new GpxFormat(),
+                    new KmlFormat(),
+                    new GeoJsonFormat(),
+                    new NmeaFormat(),
+                    new IgcFormat(),
+                    new CsvFormat());
 
     private static final List<TrackWriter> WRITERS =
             List.of(

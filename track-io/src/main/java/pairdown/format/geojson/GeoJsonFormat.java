@@ -1,0 +1,79 @@
+package pairdown.format.geojson;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import java.io.IOException;
+import java.io.InputStream;
+import pairdown.format.source.LogSource;
+import pairdown.format.source.Notes;
+import pairdown.format.source.Rows;
+import pairdown.format.source.Text;
+import pairdown.format.source.TrackFormat;
+import pairdown.track.HeightDatum;
+import pairdown.track.Track;
+import pairdown.track.UnusableInputException;
+
+/**
+ * GeoJSON (RFC 7946) lines whose features carry a time for each coordinate, under {@code
+ * coordinateProperties.times}, {@code coordTimes} or {@code times}, or points with a {@code time}.
+ * Heights are above the ellipsoid, as the RFC has them.
+ */
+public final class GeoJsonFormat implements TrackFormat {
+    private static final int MOST_DEPTH = 100;
+    private static final JsonFactory JSON =
+            JsonFactory.builder()
+                    .streamReadConstraints(
+                            StreamReadConstraints.builder()
+                                    .maxNestingDepth(MOST_DEPTH)
+                                    .maxStringLength(1 << 20)
+                                    .maxNumberLength(100)
+                                    .build())
+                    .build();
+
+    @Override
+    public String key() {
+        return "geojson";
+    }
+
+    @Override
+    public boolean recognises(byte[] head) {
+        String text = Text.decode(head, 0, head.length);
+        return text.stripLeading().startsWith("{")
+                && text.contains("\"type\"")
+                && (text.contains("\"Feature")
+                        || text.contains("\"LineString")
+                        || text.contains("\"coordinates\""));
+    }
+
+    @Override
+    public Track read(LogSource source) throws IOException, UnusableInputException {
+        Notes notes = new Notes();
+        Rows rows = new Rows(source, key(), notes);
+        FeatureReader features = new FeatureReader(rows, notes);
+        try (InputStream in = source.open();
+                JsonParser json = JSON.createParser(in)) {
+            try {
+                while (json.nextToken() != null) {
+                    if (json.currentToken() == JsonToken.START_OBJECT) {
+                        features.object(json);
+                    }
+                }
+            } catch (JsonProcessingException e) {
+                features.emit();
+                notes.warn(
+                        "cut or damaged at line "
+                                + Math.max(1, json.currentLocation().getLineNr())
+                                + "; what was whole before it was read");
+            }
+        }
+        if (rows.size() == 0 && notes.skippedCount() == 0) {
+            throw source.unusable(
+                    "holds no line with a time for each coordinate",
+                    "export it with times; a drawn line has none");
+        }
+        return rows.finish(true, HeightDatum.ELLIPSOID);
+    }
+}

@@ -1,0 +1,92 @@
+package pairdown.format.source;
+
+import com.ctc.wstx.api.WstxInputProperties;
+import com.ctc.wstx.stax.WstxInputFactory;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Locale;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/**
+ * XML as logs have it, read as a stream by a parser that fetches nothing, expands nothing and holds
+ * no more than one element's text. Namespaces are left alone: damaged and hand-made files often
+ * lack the declaration of a prefix they use, and local names tell enough.
+ */
+public final class Xml {
+    private static final int MOST_TEXT = 1 << 20;
+    private static final int MOST_ATTRIBUTE = 1 << 16;
+    private static final int MOST_DEPTH = 200;
+    private static final XMLInputFactory FACTORY = hardened();
+
+    private Xml() {}
+
+    private static XMLInputFactory hardened() {
+        WstxInputFactory factory = new WstxInputFactory();
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
+        factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
+        factory.setProperty(XMLInputFactory.IS_COALESCING, true);
+        factory.setProperty(WstxInputProperties.P_MAX_TEXT_LENGTH, MOST_TEXT);
+        factory.setProperty(WstxInputProperties.P_MAX_ATTRIBUTE_SIZE, MOST_ATTRIBUTE);
+        factory.setProperty(WstxInputProperties.P_MAX_ELEMENT_DEPTH, MOST_DEPTH);
+        return factory;
+    }
+
+    /** A parser at the start of the document. */
+    public static XMLStreamReader open(InputStream in) throws XMLStreamException {
+        return FACTORY.createXMLStreamReader(in);
+    }
+
+    /** The name of the element the parser is at, without its prefix. */
+    public static String localName(XMLStreamReader xml) {
+        String name = xml.getLocalName();
+        return name.substring(name.indexOf(':') + 1);
+    }
+
+    /** An attribute, without regard to prefixes, or an empty text. */
+    public static String attribute(XMLStreamReader xml, String name) {
+        for (int i = 0; i < xml.getAttributeCount(); i++) {
+            if (xml.getAttributeLocalName(i).equals(name)) {
+                return xml.getAttributeValue(i);
+            }
+        }
+        return "";
+    }
+
+    /** The line a parser has come to. */
+    public static long line(XMLStreamReader xml) {
+        return Math.max(xml.getLocation().getLineNumber(), 0);
+    }
+
+    /** Whether the first element of a document has this local name. */
+    public static boolean rootIs(byte[] head, String name) {
+        String text = Text.decode(head, 0, Math.min(head.length, 1 << 14)).toLowerCase(Locale.ROOT);
+        int start = text.indexOf('<');
+        if (start < 0 || !text.substring(0, start).isBlank()) {
+            return false;
+        }
+        java.util.regex.Matcher m =
+                java.util.regex.Pattern.compile("<(?:[a-z0-9_]+:)?([a-z0-9_]+)[\\s>/]")
+                        .matcher(text);
+        return m.find() && m.group(1).equals(name);
+    }
+
+    /**
+     * Throws what really happened when a stream failed under a parser; else says whether XML is
+     * broken.
+     */
+    public static void rethrowInput(XMLStreamException e) throws IOException {
+        for (Throwable t = e; t != null; t = t.getCause()) {
+            if (t instanceof IOException io && !(t instanceof java.io.CharConversionException)) {
+                throw io;
+            }
+        }
+        if (e.getNestedException() instanceof IOException io
+                && !(io instanceof java.io.CharConversionException)) {
+            throw io;
+        }
+    }
+}
