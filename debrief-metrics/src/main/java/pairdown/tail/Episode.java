@@ -32,8 +32,13 @@ public record Episode(
         signs = List.copyOf(signs);
     }
 
-    /** A power change an episode is paired with, and the lag between them (s). */
-    public record Link(PowerChange change, double lag_s) {}
+    /**
+     * A power change an episode is paired with.
+     *
+     * @param lag_s from the change to the episode's start, or from the change to its end
+     * @param lagSigma_s one standard deviation of that; a single case says no more than this
+     */
+    public record Link(PowerChange change, double lag_s, double lagSigma_s) {}
 
     /** How far control faded. */
     public enum Grade {

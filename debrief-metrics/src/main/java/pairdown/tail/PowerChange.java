@@ -1,7 +1,6 @@
 package pairdown.tail;
 
 import java.util.OptionalInt;
-import pairdown.track.Channel;
 
 /**
  * A step of a power channel.
@@ -15,8 +14,12 @@ import pairdown.track.Channel;
  */
 public record PowerChange(
         double time_s,
-        Channel channel,
+        PowerSource channel,
         double from,
         double to,
         boolean towardReverse,
-        OptionalInt episode) {}
+        OptionalInt episode) {
+    PowerChange followedBy(int index) {
+        return new PowerChange(time_s, channel, from, to, towardReverse, OptionalInt.of(index));
+    }
+}

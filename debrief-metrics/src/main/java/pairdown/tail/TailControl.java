@@ -2,6 +2,7 @@ package pairdown.tail;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import pairdown.track.Series;
 
@@ -11,8 +12,10 @@ import pairdown.track.Series;
  * @param standingEffectiveness level over the dive's steady part, against the forward-thrust
  *     baseline
  * @param figures derived series by name: {@code effectiveness}, {@code effectivenessSigma}, {@code
- *     retardingCoefficient} (Tc′), {@code retardingForce_N} …
+ *     retardingCoefficient} (Tc′), {@code retardingForce_N} … Times are on the attempt's axis; NaN
+ *     where a figure is not known
  * @param notes what these data can and cannot show, in words
+ * @param review the pilot's tables and averages
  */
 public record TailControl(
         String participant,
@@ -20,11 +23,35 @@ public record TailControl(
         List<Episode> episodes,
         List<PowerChange> powerChanges,
         Map<String, Series> figures,
-        List<String> notes) {
+        List<String> notes,
+        TailReview review) {
     public TailControl {
         episodes = List.copyOf(episodes);
         powerChanges = List.copyOf(powerChanges);
         figures = Map.copyOf(figures);
         notes = List.copyOf(notes);
+    }
+
+    /** Without the pilot's tables. */
+    public TailControl(
+            String participant,
+            OptionalDouble standingEffectiveness,
+            List<Episode> episodes,
+            List<PowerChange> powerChanges,
+            Map<String, Series> figures,
+            List<String> notes) {
+        this(
+                participant,
+                standingEffectiveness,
+                episodes,
+                powerChanges,
+                figures,
+                notes,
+                TailReview.NONE);
+    }
+
+    /** A figure by name; empty where these data do not give it. */
+    public Optional<Series> figure(String name) {
+        return Optional.ofNullable(figures.get(name));
     }
 }

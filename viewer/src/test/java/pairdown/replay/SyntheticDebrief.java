@@ -42,6 +42,7 @@ import pairdown.phase.Phase;
 import pairdown.phase.PhaseSpan;
 import pairdown.tail.Episode;
 import pairdown.tail.PowerChange;
+import pairdown.tail.PowerSource;
 import pairdown.tail.TailControl;
 import pairdown.time.Span;
 import pairdown.time.TimeAxis;
@@ -376,7 +377,7 @@ public final class SyntheticDebrief {
 
     private static TailControl tail() {
         PowerChange change =
-                new PowerChange(95, Channel.POWER_LEVER, -30, -55, true, OptionalInt.of(0));
+                new PowerChange(95, PowerSource.POWER_LEVER, -30, -55, true, OptionalInt.of(0));
         Episode episode =
                 new Episode(
                         new Span(96, 99),
@@ -385,7 +386,7 @@ public final class SyntheticDebrief {
                         Episode.Grade.MILD,
                         OptionalDouble.of(0.3),
                         OptionalDouble.of(12),
-                        Optional.of(new Episode.Link(change, 1)),
+                        Optional.of(new Episode.Link(change, 1, 0.6)),
                         Optional.empty(),
                         "made up");
         return new TailControl(

@@ -1,0 +1,268 @@
+package pairdown.tail;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import pairdown.stats.Robust;
+import pairdown.time.Span;
+
+/**
+ * How well one control of the tail works over time, as a ratio to forward-thrust flight at the same
+ * dynamic pressure.
+ *
+ * @param axis which control
+ * @param ratio to the baseline; NaN where there was not enough input to judge
+ * @param sigma one standard deviation of it
+ * @param own the level of the descent a place lies in: what a drop is judged against
+ * @param left what the control is to explain at every place (°/s²)
+ * @param drive deflection × dynamic pressure ratio
+ * @param baseline M in forward-thrust flight (°/s² per %)
+ * @param residual_dps2 robust residual of the baseline
+ * @param inflation variance of a sum of residuals over that of as many independent ones
+ */
+// Columns of the package's own working, never handed out: copies would cost more than they guard.
+@SuppressWarnings("ArrayRecordComponent")
+record Effectiveness(
+        ControlAxis axis,
+        double[] ratio,
+        double[] sigma,
+        double[] own,
+        double[] left,
+        double[] drive,
+        double baseline,
+        double residual_dps2,
+        double inflation) {
+    /** Residuals further apart than this are taken as independent. */
+    private static final double CORRELATED_S = 1.5;
+
+    /** A descent needs so much judged flight in reverse for a level of its own. */
+    private static final double OWN_LEVEL_S = 4;
+
+    /** Steady: true airspeed changes by less than this (m/s²). */
+    private static final double STEADY_MPS2 = 1.5;
+
+    /** The axis's effectiveness, or empty with the reason in the notes. */
+    static Optional<Effectiveness> of(
+            ControlAxis axis, TailInput input, Flight flight, List<String> notes) {
+        Signals signals = flight.signals();
+        if (!measurable(axis, signals, input.settings().data(), notes)) {
+            return Optional.empty();
+        }
+        LocalLine line =
+                new LocalLine(input.settings().data().smoothing_s(), signals.grid().step_s());
+        Equation equation = Equation.of(axis, signals, flight.pressureRatio(), line);
+        boolean[] baseline = baseline(equation, flight, input.settings().fit());
+        int least = signals.grid().steps(input.settings().fit().leastBaseline_s());
+        if (Masks.count(baseline) < least
+                || input(equation, baseline) < input.settings().fit().leastInput_pct()) {
+            notes.add(
+                    "not enough forward-thrust flight with "
+                            + axis.words()
+                            + " input to judge its effectiveness against");
+            return Optional.empty();
+        }
+        Optional<double[]> fit = equation.fit(baseline, signals.grid().step_s());
+        if (fit.isEmpty() || !(Math.abs(fit.get()[0]) > 1e-6)) {
+            notes.add(
+                    "the "
+                            + axis.words()
+                            + " shows no effect in forward-thrust flight to judge by");
+            return Optional.empty();
+        }
+        return Optional.of(against(axis, equation, fit.get(), baseline, input, flight));
+    }
+
+    private static boolean measurable(
+            ControlAxis axis, Signals signals, TailSettings.Data data, List<String> notes) {
+        if (!signals.has(axis.control()) || !signals.has(axis.rate())) {
+            notes.add(
+                    axis.words()
+                            + " effectiveness can't be seen: "
+                            + (signals.has(axis.control()) ? axis.rate() : axis.control()).key()
+                            + " is not logged");
+            return false;
+        }
+        double slowest_Hz = Math.min(signals.rate_Hz(axis.control()), signals.rate_Hz(axis.rate()));
+        if (slowest_Hz < data.leastRate_Hz()) {
+            notes.add(
+                    String.format(
+                            Locale.ROOT,
+                            "%s effectiveness can't be judged: %.1f Hz is too slow for a response"
+                                    + " that is over within half a second",
+                            axis.words(),
+                            slowest_Hz));
+            return false;
+        }
+        return true;
+    }
+
+    private static boolean[] baseline(Equation equation, Flight flight, TailSettings.Fit settings) {
+        boolean[] forward = flight.forward().clone();
+        boolean[] near = new boolean[forward.length];
+        for (int i = 0; i < forward.length; i++) {
+            forward[i] &= equation.known(i);
+            near[i] =
+                    forward[i]
+                            && Math.abs(flight.pressureRatio()[i] - 1) <= settings.pressureBand();
+        }
+        int least = flight.signals().grid().steps(2 * settings.leastBaseline_s());
+        return Masks.count(near) >= least ? near : forward;
+    }
+
+    private static double input(Equation equation, boolean[] mask) {
+        double sum = 0;
+        double squares = 0;
+        int n = 0;
+        for (int i = 0; i < mask.length; i++) {
+            if (mask[i]) {
+                sum += equation.drive()[i];
+                squares += equation.drive()[i] * equation.drive()[i];
+                n++;
+            }
+        }
+        return Math.sqrt(Math.max(0, squares / n - sum / n * (sum / n)));
+    }
+
+    private static Effectiveness against(
+            ControlAxis axis,
+            Equation equation,
+            double[] fit,
+            boolean[] baseline,
+            TailInput input,
+            Flight flight) {
+        Grid grid = flight.signals().grid();
+        TailSettings.Fit settings = input.settings().fit();
+        double[] left = equation.left(Arrays.copyOfRange(fit, 1, fit.length));
+        double[] drive = equation.drive().clone();
+        for (int i = 0; i < left.length; i++) {
+            left[i] = Double.isFinite(drive[i]) ? left[i] : Double.NaN;
+        }
+        double[] residual = residual(left, drive, fit[0], baseline, grid);
+        double spread = Robust.sigma(residual).orElse(1);
+        double inflation = inflation(residual, grid.steps(CORRELATED_S));
+        MovingFit moving =
+                MovingFit.of(
+                        left,
+                        drive,
+                        new Forgetting(settings.memory_s(), grid.step_s()),
+                        spread / 2,
+                        inflation);
+        double[] ratio = Signals.nothing(grid.size());
+        double[] sigma = Signals.nothing(grid.size());
+        for (int i = 0; i < ratio.length; i++) {
+            double s = moving.sigma()[i] / Math.abs(fit[0]);
+            if (moving.input()[i] >= settings.leastInput_pct()
+                    && s <= settings.greatestSigma()
+                    && flight.airborne()[i]) {
+                ratio[i] = moving.factor()[i] / fit[0];
+                sigma[i] = s;
+            }
+        }
+        double[] own = own(ratio, flight, input);
+        return new Effectiveness(axis, ratio, sigma, own, left, drive, fit[0], spread, inflation);
+    }
+
+    private static double[] residual(
+            double[] left, double[] drive, double baseline, boolean[] mask, Grid grid) {
+        double[] residual = Signals.nothing(left.length);
+        for (int i = 0; i < left.length; i++) {
+            if (mask[i]) {
+                residual[i] = left[i] - baseline * drive[i];
+            }
+        }
+        Forgetting trim = new Forgetting(4, grid.step_s());
+        double[] sum = trim.sum(residual);
+        double[] count = trim.sum(counted(residual));
+        for (int i = 0; i < residual.length; i++) {
+            residual[i] -= sum[i] / count[i];
+        }
+        return residual;
+    }
+
+    private static double[] counted(double[] column) {
+        double[] ones = new double[column.length];
+        for (int i = 0; i < ones.length; i++) {
+            ones[i] = Double.isFinite(column[i]) ? 1 : 0;
+        }
+        return ones;
+    }
+
+    /** One and twice the sum of the autocorrelations, up to where they first vanish. */
+    private static double inflation(double[] residual, int reach) {
+        double zero = product(residual, 0);
+        double inflation = 1;
+        for (int k = 1; k <= reach; k++) {
+            double rho = product(residual, k) / zero;
+            if (!(rho > 0)) {
+                break;
+            }
+            inflation += 2 * rho;
+        }
+        return inflation;
+    }
+
+    private static double product(double[] r, int lag) {
+        double sum = 0;
+        int n = 0;
+        for (int i = lag; i < r.length; i++) {
+            double p = r[i] * r[i - lag];
+            if (Double.isFinite(p)) {
+                sum += p;
+                n++;
+            }
+        }
+        return n == 0 ? 0 : sum / n;
+    }
+
+    private static double[] own(double[] ratio, Flight flight, TailInput input) {
+        Grid grid = flight.signals().grid();
+        double share = input.settings().signs().lostBelow();
+        double[] own = Signals.nothing(ratio.length);
+        boolean[] all = new boolean[ratio.length];
+        Arrays.fill(all, true);
+        double common = level(ratio, flight, all, share).orElse(1.0);
+        for (Span descent : input.descents()) {
+            boolean[] in = Masks.within(grid, List.of(descent));
+            int judged = 0;
+            for (int i = 0; i < in.length; i++) {
+                judged += in[i] && flight.reverse()[i] && Double.isFinite(ratio[i]) ? 1 : 0;
+            }
+            double level =
+                    judged >= grid.steps(OWN_LEVEL_S)
+                            ? level(ratio, flight, in, share).orElse(common)
+                            : common;
+            for (int i = 0; i < in.length; i++) {
+                own[i] = in[i] ? level : own[i];
+            }
+        }
+        return own;
+    }
+
+    /** The standing level over all descents; empty where it was never judged in reverse. */
+    Optional<Double> standing(Flight flight, TailSettings settings) {
+        boolean[] all = new boolean[ratio.length];
+        Arrays.fill(all, true);
+        return level(ratio, flight, all, settings.signs().lostBelow());
+    }
+
+    /** Median over steady reverse, then again without what lies under the share of it. */
+    private static Optional<Double> level(
+            double[] ratio, Flight flight, boolean[] where, double share) {
+        double[] kept = Signals.nothing(ratio.length);
+        for (int i = 0; i < kept.length; i++) {
+            double a = flight.air().acceleration_mps2()[i];
+            boolean steady = !(Math.abs(a) > STEADY_MPS2);
+            kept[i] = where[i] && flight.reverse()[i] && steady ? ratio[i] : Double.NaN;
+        }
+        var first = Robust.median(kept);
+        if (first.isEmpty()) {
+            return Optional.empty();
+        }
+        double floor = share * first.getAsDouble();
+        for (int i = 0; i < kept.length; i++) {
+            kept[i] = kept[i] >= floor ? kept[i] : Double.NaN;
+        }
+        return Optional.of(Robust.median(kept).orElse(first.getAsDouble()));
+    }
+}

@@ -1,0 +1,111 @@
+package pairdown.tail;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import pairdown.stats.Robust;
+import pairdown.track.Channel;
+
+/**
+ * The idle drag from flight with the lever at idle: D/q = a(flap) + b·(L/q)² by least squares, one
+ * area a flap setting and one lift term for all. Median areas follow the lift term, so that a gust
+ * or a late lever does not move them.
+ */
+final class IdleFit {
+    private IdleFit() {}
+
+    /** An idle sample: drag over q, and lift over q squared. */
+    private record Sample(double area_m2, double lift_m4, double airspeed_mps) {}
+
+    static Optional<IdleDrag> of(
+            Signals signals, AirData air, double[] share, double weight_N, TailSettings settings) {
+        if (!signals.has(Channel.POWER_LEVER)) {
+            return Optional.empty();
+        }
+        boolean[] idle = idle(signals, air, settings);
+        TreeMap<Long, List<Sample>> byFlap = new TreeMap<>();
+        double[] flap = signals.column(Channel.FLAP);
+        for (int i = 0; i < idle.length; i++) {
+            double q_Pa = air.dynamicPressure_Pa()[i];
+            if (idle[i] && Double.isFinite(share[i]) && Double.isFinite(q_Pa)) {
+                double lift = weight_N * Math.sqrt(1 - square(air.sinePath()[i])) / q_Pa;
+                long bin = Math.round(flap[i] / settings.force().flapBin_deg());
+                byFlap.computeIfAbsent(bin, k -> new ArrayList<>())
+                        .add(
+                                new Sample(
+                                        weight_N * share[i] / q_Pa,
+                                        square(lift),
+                                        air.calibrated_mps()[i]));
+            }
+        }
+        int least = signals.grid().steps(settings.force().leastIdle_s());
+        byFlap.values().removeIf(samples -> samples.size() < least);
+        return byFlap.isEmpty()
+                ? Optional.empty()
+                : Optional.of(fit(byFlap, signals.has(Channel.FLAP), settings.force()));
+    }
+
+    private static boolean[] idle(Signals signals, AirData air, TailSettings settings) {
+        TailSettings.Force force = settings.force();
+        double[] lever = signals.column(Channel.POWER_LEVER);
+        boolean[] near = new boolean[lever.length];
+        for (int i = 0; i < near.length; i++) {
+            near[i] = Math.abs(lever[i]) <= force.idleLever_pct() && air.flying(i, settings.data());
+        }
+        boolean[] settled = new boolean[near.length];
+        int settle = signals.grid().steps(force.idleSettle_s());
+        int edge = signals.grid().steps(settings.data().airSmoothing_s() * 2);
+        for (Masks.Run run : Masks.runs(near)) {
+            for (int i = run.from() + settle; i <= run.to() - edge; i++) {
+                settled[i] = true;
+            }
+        }
+        return settled;
+    }
+
+    private static IdleDrag fit(
+            Map<Long, List<Sample>> byFlap, boolean flapLogged, TailSettings.Force settings) {
+        List<Sample> all = byFlap.values().stream().flatMap(List::stream).toList();
+        double lowest = all.stream().mapToDouble(Sample::airspeed_mps).min().orElseThrow();
+        double highest = all.stream().mapToDouble(Sample::airspeed_mps).max().orElseThrow();
+        double lift = highest >= settings.leastSpeedSpread() * lowest ? liftTerm(byFlap) : 0;
+        List<IdleDrag.FlapArea> areas = new ArrayList<>();
+        List<Double> scatter = new ArrayList<>();
+        byFlap.forEach(
+                (bin, samples) -> {
+                    double[] area =
+                            samples.stream()
+                                    .mapToDouble(s -> s.area_m2() - lift * s.lift_m4())
+                                    .toArray();
+                    double median = Robust.median(area).orElseThrow();
+                    double flap_deg = flapLogged ? bin * settings.flapBin_deg() : Double.NaN;
+                    areas.add(new IdleDrag.FlapArea(flap_deg, median));
+                    scatter.add(Robust.sigma(area).orElseThrow());
+                });
+        double sigma = scatter.stream().mapToDouble(s -> s).max().orElseThrow();
+        return new IdleDrag(areas, lift, lowest, highest, all.size(), sigma);
+    }
+
+    /**
+     * The common slope within the flap settings; never negative, as drag does not fall with lift.
+     */
+    private static double liftTerm(Map<Long, List<Sample>> byFlap) {
+        double xy = 0;
+        double xx = 0;
+        for (List<Sample> samples : byFlap.values()) {
+            double meanX = samples.stream().mapToDouble(Sample::lift_m4).average().orElseThrow();
+            double meanY = samples.stream().mapToDouble(Sample::area_m2).average().orElseThrow();
+            for (Sample s : samples) {
+                xy += (s.lift_m4() - meanX) * (s.area_m2() - meanY);
+                xx += square(s.lift_m4() - meanX);
+            }
+        }
+        return xx > 0 ? Math.max(0, xy / xx) : 0;
+    }
+
+    private static double square(double v) {
+        return v * v;
+    }
+}

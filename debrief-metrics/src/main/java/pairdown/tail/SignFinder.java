@@ -1,0 +1,188 @@
+package pairdown.tail;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import pairdown.stats.Robust;
+import pairdown.track.Channel;
+
+/** Finds each sign of a blanked tail inside the descents, on its own. */
+final class SignFinder {
+    /** The band in which a pilot works and a tail answers: slower than this is trim … */
+    private static final double SLOW_S = 0.6;
+
+    /** … and quicker than this is noise and buffet. */
+    private static final double QUICK_S = 0.08;
+
+    /** Off the fitted response for so long, not in a single spike. */
+    private static final double OFF_S = 0.2;
+
+    private final Flight flight;
+    private final Grid grid;
+    private final TailSettings.Signs settings;
+
+    SignFinder(Flight flight, TailSettings.Signs settings) {
+        this.flight = flight;
+        this.grid = flight.signals().grid();
+        this.settings = settings;
+    }
+
+    /** All signs by their start. */
+    List<SignSpan> find(List<Effectiveness> axes, TailSettings.Data data) {
+        List<SignSpan> signs = new ArrayList<>();
+        for (Effectiveness axis : axes) {
+            lost(axis).forEach(r -> add(signs, Episode.Sign.LOST_EFFECTIVENESS, r));
+            offResponse(axis).forEach(r -> add(signs, Episode.Sign.EXCURSION, r));
+        }
+        for (ControlAxis axis : ControlAxis.values()) {
+            boolean quick =
+                    flight.signals().rate_Hz(axis.control()) >= data.leastRate_Hz()
+                            && flight.signals().rate_Hz(axis.rate()) >= data.leastRate_Hz();
+            if (quick) {
+                activity(axis).forEach(r -> add(signs, Episode.Sign.RAISED_ACTIVITY, r));
+            }
+            fast(axis).forEach(r -> add(signs, Episode.Sign.EXCURSION, r));
+        }
+        nearStop().forEach(r -> add(signs, Episode.Sign.ELEVATOR_NEAR_STOP, r));
+        if (flight.signals().rate_Hz(Channel.RUDDER) >= data.leastRate_Hz()) {
+            reversals().forEach(r -> add(signs, Episode.Sign.RUDDER_REVERSALS, r));
+        }
+        signs.sort(Comparator.comparingInt(SignSpan::from));
+        return signs;
+    }
+
+    private static void add(List<SignSpan> signs, Episode.Sign sign, Masks.Run run) {
+        signs.add(new SignSpan(sign, run.from(), run.to()));
+    }
+
+    /** Below the share of its own level for long enough, until above the clearing share. */
+    private List<Masks.Run> lost(Effectiveness axis) {
+        boolean[] low = new boolean[grid.size()];
+        boolean down = false;
+        for (int i = 0; i < low.length; i++) {
+            double ratio = axis.ratio()[i];
+            double own = axis.own()[i];
+            if (!flight.descending()[i]) {
+                down = false;
+            } else if (Double.isFinite(ratio)) {
+                down = ratio < (down ? settings.clearAbove() : settings.lostBelow()) * own;
+            }
+            low[i] = down;
+        }
+        List<Masks.Run> runs = Masks.runs(low);
+        runs.removeIf(r -> !lostLongEnough(r, axis));
+        return runs;
+    }
+
+    private boolean lostLongEnough(Masks.Run run, Effectiveness axis) {
+        int below = 0;
+        for (int i = run.from(); i <= run.to(); i++) {
+            below += axis.ratio()[i] < settings.lostBelow() * axis.own()[i] ? 1 : 0;
+        }
+        return below >= grid.steps(settings.lostFor_s());
+    }
+
+    /** Acceleration off what the control at its own level would give, in robust sigmas. */
+    private List<Masks.Run> offResponse(Effectiveness axis) {
+        double[] off = Signals.nothing(grid.size());
+        for (int i = 0; i < off.length; i++) {
+            off[i] = axis.left()[i] - axis.baseline() * axis.own()[i] * axis.drive()[i];
+        }
+        double middle = Robust.median(off).orElse(0);
+        double sigma = Robust.sigma(off).orElse(Double.POSITIVE_INFINITY);
+        boolean[] far = new boolean[off.length];
+        for (int i = 0; i < far.length; i++) {
+            far[i] = Math.abs(off[i] - middle) > settings.residualSigmas() * sigma;
+        }
+        return Masks.runs(far, grid.steps(OFF_S), grid.steps(OFF_S));
+    }
+
+    private List<Masks.Run> fast(ControlAxis axis) {
+        double[] rate = flight.signals().column(axis.rate());
+        boolean[] fast = new boolean[rate.length];
+        for (int i = 0; i < fast.length; i++) {
+            fast[i] = flight.descending()[i] && Math.abs(rate[i]) > settings.rate_dps();
+        }
+        return Masks.runs(fast, 1, grid.steps(OFF_S));
+    }
+
+    private List<Masks.Run> nearStop() {
+        double[] elevator = flight.signals().column(Channel.ELEVATOR);
+        boolean[] near = new boolean[elevator.length];
+        for (int i = 0; i < near.length; i++) {
+            near[i] = flight.descending()[i] && Math.abs(elevator[i]) >= settings.nearStop_pct();
+        }
+        return Masks.runs(near, grid.steps(settings.nearStopFor_s()), grid.steps(OFF_S));
+    }
+
+    /** Control over response in the pilot's band, against the descents' own median. */
+    private List<Masks.Run> activity(ControlAxis axis) {
+        double[] control = spread(flight.signals().column(axis.control()));
+        double[] response = spread(flight.signals().column(axis.rate()));
+        double[] over = Signals.nothing(grid.size());
+        for (int i = 0; i < over.length; i++) {
+            if (flight.reverse()[i] && response[i] > 0) {
+                over[i] = control[i] / response[i];
+            }
+        }
+        Optional<Double> own = Robust.median(over).stream().boxed().findFirst();
+        boolean[] raised = new boolean[over.length];
+        for (int i = 0; i < raised.length && own.isPresent(); i++) {
+            raised[i] = over[i] > settings.activity() * own.get();
+        }
+        return Masks.runs(raised, grid.steps(OFF_S), grid.steps(OFF_S));
+    }
+
+    private double[] spread(double[] column) {
+        double[] slow = new LocalLine(SLOW_S, grid.step_s()).value(column);
+        double[] quick = new LocalLine(QUICK_S, grid.step_s()).value(column);
+        double[] square = new double[column.length];
+        double[] one = new double[column.length];
+        for (int i = 0; i < square.length; i++) {
+            double band = quick[i] - slow[i];
+            square[i] = band * band;
+            one[i] = Double.isFinite(band) ? 1 : 0;
+        }
+        Forgetting window = new Forgetting(settings.activityWindow_s() / 2, grid.step_s());
+        double[] sum = window.sum(square);
+        double[] count = window.sum(one);
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] = Math.sqrt(sum[i] / count[i]);
+        }
+        return sum;
+    }
+
+    /** Turns of the rudder after a swing of at least the setting, and where they come too often. */
+    private List<Masks.Run> reversals() {
+        double[] rudder = flight.signals().column(Channel.RUDDER);
+        List<Integer> turns = new ArrayList<>();
+        int extreme = 0;
+        int direction = 0;
+        for (int i = 1; i < rudder.length; i++) {
+            double away = rudder[i] - rudder[extreme];
+            if (!Double.isFinite(away)) {
+                extreme = i;
+                direction = 0;
+            } else if (away * direction > 0) {
+                extreme = i;
+            } else if (Math.abs(away) >= settings.reversalSwing_pct()) {
+                if (direction != 0 && flight.descending()[extreme]) {
+                    turns.add(extreme);
+                }
+                direction = (int) Math.signum(away);
+                extreme = i;
+            }
+        }
+        int window = grid.steps(settings.reversalsFor_s());
+        int least = (int) Math.ceil(settings.reversals_perS() * settings.reversalsFor_s());
+        boolean[] often = new boolean[rudder.length];
+        for (int k = 0; k + least - 1 < turns.size(); k++) {
+            int last = turns.get(k + least - 1);
+            for (int i = turns.get(k); last - turns.get(k) <= window && i <= last; i++) {
+                often[i] = true;
+            }
+        }
+        return Masks.runs(often);
+    }
+}

@@ -1,0 +1,115 @@
+package pairdown.tail;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import pairdown.track.Channel;
+import pairdown.track.Series;
+
+/**
+ * The pilot's review of power and tail, from whatever subset of channels was logged; what these
+ * data can't show is said in the notes.
+ */
+public final class TailAnalysis {
+    private TailAnalysis() {}
+
+    /** Analyses one aircraft's attempt. */
+    public static TailControl analyse(TailInput input) {
+        return Flight.of(input).map(f -> analyse(input, f)).orElseGet(() -> nothing(input));
+    }
+
+    private static TailControl nothing(TailInput input) {
+        return new TailControl(
+                input.participant(),
+                OptionalDouble.empty(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                List.of("no systems channel and no airspeed: power and tail can't be seen"),
+                TailReview.NONE);
+    }
+
+    private static TailControl analyse(TailInput input, Flight flight) {
+        List<String> notes = new ArrayList<>(flight.notes());
+        Optional<Effectiveness> pitch = Effectiveness.of(ControlAxis.PITCH, input, flight, notes);
+        Optional<Effectiveness> yaw = Effectiveness.of(ControlAxis.YAW, input, flight, notes);
+        Optional<Effectiveness> judge = judge(pitch, yaw, flight, notes);
+        List<SignSpan> signs =
+                new SignFinder(flight, input.settings().signs())
+                        .find(judge.stream().toList(), input.settings().data());
+        List<Episode> found =
+                new EpisodeFinder(flight, judge, input.settings().signs()).find(signs);
+        List<PowerChange> changes =
+                new PowerSteps(input).find(flight.signals(), flight.balance(), notes);
+        Pairing.Paired paired = new Pairing(input.settings().power()).pair(found, changes);
+        if (input.descents().isEmpty()) {
+            notes.add("no descent was found: episodes are looked for in descents only");
+        }
+        Map<String, Series> figures = figures(flight, judge, pitch, yaw);
+        Optional<Effectiveness> level = judge.or(() -> pitch).or(() -> yaw);
+        TailControl bare =
+                new TailControl(
+                        input.participant(),
+                        level.flatMap(e -> e.standing(flight, input.settings()))
+                                .map(OptionalDouble::of)
+                                .orElse(OptionalDouble.empty()),
+                        paired.episodes(),
+                        paired.changes(),
+                        figures,
+                        notes,
+                        TailReview.NONE);
+        return new Reviewer(input, flight, judge).review(bare);
+    }
+
+    /** The axis that bounds episodes: the elevator, else a rudder that sideslip can't mimic. */
+    private static Optional<Effectiveness> judge(
+            Optional<Effectiveness> pitch,
+            Optional<Effectiveness> yaw,
+            Flight flight,
+            List<String> notes) {
+        if (pitch.isPresent() || yaw.isEmpty()) {
+            return pitch;
+        }
+        if (!flight.signals().has(Channel.LATERAL_LOAD)) {
+            notes.add(
+                    "rudder effectiveness without the lateral load can't be told from sideslip: it is"
+                            + " shown, but no episode is drawn from it");
+            return Optional.empty();
+        }
+        notes.add("effectiveness is the rudder's: the elevator's can't be judged");
+        return yaw;
+    }
+
+    private static Map<String, Series> figures(
+            Flight flight,
+            Optional<Effectiveness> judge,
+            Optional<Effectiveness> pitch,
+            Optional<Effectiveness> yaw) {
+        Grid grid = flight.signals().grid();
+        Map<String, Series> figures = new LinkedHashMap<>();
+        judge.or(() -> yaw)
+                .ifPresent(
+                        e -> {
+                            figures.put(TailFigures.EFFECTIVENESS, grid.series(e.ratio()));
+                            figures.put(TailFigures.EFFECTIVENESS_SIGMA, grid.series(e.sigma()));
+                        });
+        if (pitch.isPresent() && yaw.isPresent()) {
+            figures.put(TailFigures.RUDDER_EFFECTIVENESS, grid.series(yaw.get().ratio()));
+        }
+        if (flight.air().hasPath()) {
+            figures.put(TailFigures.RETARDING_SHARE, grid.series(flight.balance().share()));
+        }
+        if (flight.balance().hasCoefficient()) {
+            figures.put(TailFigures.RETARDING_FORCE, grid.series(flight.balance().force_N()));
+            figures.put(
+                    TailFigures.RETARDING_COEFFICIENT, grid.series(flight.balance().coefficient()));
+            figures.put(
+                    TailFigures.RETARDING_COEFFICIENT_SIGMA,
+                    grid.series(flight.balance().coefficientSigma()));
+        }
+        return figures;
+    }
+}

@@ -1,0 +1,69 @@
+package pairdown.tail;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import pairdown.phase.Event;
+import pairdown.phase.EventKind;
+
+/** The instants of power and tail worth jumping to. */
+public final class TailEvents {
+    private TailEvents() {}
+
+    /** Starts and ends of episodes, and power changes, in order of time. */
+    public static List<Event> of(TailControl t) {
+        List<Event> events = new ArrayList<>();
+        List<String> who = List.of(t.participant());
+        int n = 1;
+        for (Episode e : t.episodes()) {
+            String number = "tail episode " + n++;
+            events.add(
+                    new Event(
+                            e.span().start_s(),
+                            e.startSigma_s(),
+                            EventKind.EPISODE_START,
+                            who,
+                            number
+                                    + ", "
+                                    + e.why()
+                                    + e.precededBy().map(l -> preceded(l)).orElse("")));
+            events.add(
+                    new Event(
+                            e.span().end_s(),
+                            e.startSigma_s(),
+                            EventKind.EPISODE_END,
+                            who,
+                            number + " over" + e.endedAfter().map(l -> ended(l)).orElse("")));
+        }
+        for (PowerChange c : t.powerChanges()) {
+            events.add(new Event(c.time_s(), 0, EventKind.POWER_CHANGE, who, words(c)));
+        }
+        events.sort(Comparator.comparingDouble(Event::time_s));
+        return List.copyOf(events);
+    }
+
+    private static String preceded(Episode.Link l) {
+        return "; preceded " + lag(l) + " by " + words(l.change());
+    }
+
+    private static String ended(Episode.Link l) {
+        return ", ended " + lag(l) + " after " + words(l.change());
+    }
+
+    private static String lag(Episode.Link l) {
+        return String.format(Locale.ROOT, "about %.1f s (± %.1f s)", l.lag_s(), l.lagSigma_s());
+    }
+
+    private static String words(PowerChange c) {
+        String name =
+                switch (c.channel()) {
+                    case POWER_LEVER -> "power lever %.0f to %.0f %%";
+                    case BLADE_ANGLE -> "blade angle %.1f to %.1f°";
+                    case TORQUE -> "torque %.0f to %.0f %%";
+                    case RETARDING_COEFFICIENT -> "Tc′ %.2f to %.2f";
+                };
+        String direction = c.towardReverse() ? ", towards reverse" : ", forward";
+        return String.format(Locale.ROOT, name, c.from(), c.to()) + direction;
+    }
+}

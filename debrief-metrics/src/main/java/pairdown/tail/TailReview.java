@@ -1,0 +1,85 @@
+package pairdown.tail;
+
+import java.util.List;
+import java.util.Optional;
+import pairdown.stats.Proportion;
+
+/**
+ * The pilot's review: what a table or a chart of power and tail is made from.
+ *
+ * @param idleDrag the aircraft's idle drag, found here or brought from other descents
+ * @param sequences one row a descent
+ * @param changeTable power changes by direction against an episode's start within the pairing time
+ * @param stretchTable stretches of the descents with and without a move towards reverse before
+ *     them, against an episode's start in them: the base rate
+ * @param averages figures averaged about all power changes of one direction
+ * @param lag of effectiveness behind the retarding coefficient, over all descents
+ * @param precededLag from the preceding move towards reverse to the start, over the episodes
+ * @param endedLag from the forward move to the end, over the episodes
+ * @param forwardThenRestored of the episodes with a forward move since their start, how many ended
+ *     within the pairing time of it: a count, never a rule
+ * @param map effectiveness by retarding coefficient and airspeed; only cells with samples
+ */
+public record TailReview(
+        Optional<IdleDrag> idleDrag,
+        List<DescentSequence> sequences,
+        Optional<PowerTable> changeTable,
+        Optional<PowerTable> stretchTable,
+        List<EventAverage> averages,
+        Optional<LagEstimate> lag,
+        Optional<LagSummary> precededLag,
+        Optional<LagSummary> endedLag,
+        Proportion forwardThenRestored,
+        List<MapCell> map) {
+    /** With nothing in it. */
+    public static final TailReview NONE =
+            new TailReview(
+                    Optional.empty(),
+                    List.of(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    List.of(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    new Proportion(0, 0),
+                    List.of());
+
+    public TailReview {
+        sequences = List.copyOf(sequences);
+        averages = List.copyOf(averages);
+        map = List.copyOf(map);
+    }
+
+    /**
+     * Lags of several episodes together.
+     *
+     * @param episodes how many had one
+     * @param median_s their median
+     * @param least_s the least
+     * @param greatest_s the greatest
+     * @param quotable whether there are enough episodes to quote the median
+     */
+    public record LagSummary(
+            int episodes, double median_s, double least_s, double greatest_s, boolean quotable) {}
+
+    /**
+     * A cell of the effectiveness map; samples are one a second.
+     *
+     * @param retardingCoefficient lower edge of the cell
+     * @param airspeed_mps lower edge of the cell, calibrated airspeed
+     * @param retardingCoefficientStep width of the cell
+     * @param airspeedStep_mps width of the cell
+     * @param effectiveness median of the samples
+     * @param samples how many
+     * @param inEpisode how many of them lay in an episode
+     */
+    public record MapCell(
+            double retardingCoefficient,
+            double airspeed_mps,
+            double retardingCoefficientStep,
+            double airspeedStep_mps,
+            double effectiveness,
+            int samples,
+            int inEpisode) {}
+}
