@@ -9,11 +9,14 @@ import pairdown.units.Estimate;
 
 /** Phases of one who leaves an aircraft and opens a canopy. */
 final class JumperPhases {
-    /**
-     * How far before fast sink the exit may lie: falling to 8 m/s takes a second, opening a suit at
-     * speed some more (s).
-     */
-    private static final double EXIT_REACH_S = 4;
+    /** The fall is looked at until this long after it is fast (s). */
+    private static final double BEYOND_S = 0.7;
+
+    /** A log that begins later than this before the fall missed the exit (s). */
+    private static final double LEAST_ABOARD_S = 8;
+
+    /** Riding together is judged over this long before that (s). */
+    private static final double RIDE_S = 20;
 
     /**
      * Speed of the openings' crossing is read off points this far apart at best; so is its sigma.
@@ -77,68 +80,77 @@ final class JumperPhases {
     }
 
     private Optional<Estimate> exit(int fast, Optional<Motion> ship) {
-        double guess_s = motion.time_s(fast) - 1;
-        if (guess_s - EXIT_REACH_S < motion.start_s() + 2) {
+        double falling_s = motion.time_s(fast) + BEYOND_S;
+        if (falling_s - LEAST_ABOARD_S < motion.start_s()) {
             return Optional.empty();
         }
-        Optional<Motion> shared = ship.filter(s -> ridesWith(s, guess_s));
-        double from_s =
-                shared.map(s -> lastTogether_s(s, fast)).orElseGet(() -> lastSlowSink_s(fast));
-        double middle_s = Math.max(from_s, motion.time_s(fast) - 2 * EXIT_REACH_S);
-        return ExitInstant.near(motion, shared, middle_s, EXIT_REACH_S / 2)
+        return ExitInstant.before(motion, ship.filter(s -> ridesWith(s, falling_s)), falling_s)
                 .map(e -> new Estimate(e.value(), Math.hypot(e.sigma(), motion.clockSigma_s())));
     }
 
-    private boolean ridesWith(Motion ship, double guess_s) {
+    private boolean ridesWith(Motion ship, double falling_s) {
         int together = 0;
         int known = 0;
-        int to = motion.index(guess_s - EXIT_REACH_S / 2);
-        for (int k = Math.max(0, to - motion.points(20)); k < to; k++) {
+        int to = motion.index(falling_s - LEAST_ABOARD_S / 2);
+        for (int k = Math.max(0, to - motion.points(RIDE_S)); k < to; k++) {
             double apart_mps = motion.apart_mps(ship, k);
             known += Double.isNaN(apart_mps) ? 0 : 1;
             together += apart_mps < settings.shared_mps() ? 1 : 0;
         }
-        return known > motion.points(3) && together * 4 > known * 3;
+        return known > motion.points(RIDE_S) / 4 && together * 4 > known * 3;
     }
 
-    private double lastTogether_s(Motion ship, int fast) {
-        for (int k = fast; k > 0; k--) {
-            if (motion.apart_mps(ship, k) < settings.shared_mps()) {
-                return motion.time_s(k);
-            }
-        }
-        return motion.time_s(fast);
-    }
-
-    private double lastSlowSink_s(int fast) {
-        for (int k = fast; k > 0; k--) {
-            if (motion.sink_mps(k) < settings.shared_mps()) {
-                return motion.time_s(k);
-            }
-        }
-        return motion.time_s(fast);
-    }
-
-    /** Where the sink falls through the flight's limit for good, an opening's pull near by. */
+    /**
+     * The first instant after flight began at which the sink falls through the flight's limit
+     * behind an opening's pull and stays slow on average from then on: a canopy surges after it
+     * opens.
+     */
     private Optional<Estimate> opening(Run flight) {
-        int slow = flight.to() + 1;
-        if (slow + motion.points(settings.canopyTime_s()) / 2 >= motion.size()) {
-            return Optional.empty();
-        }
-        double pull_mps2 = 0;
         int reach = motion.points(settings.openingReach_s());
-        for (int k = Math.max(1, slow - reach); k < Math.min(motion.size(), slow + reach); k++) {
+        for (int k = flight.from() + 1; k + reach < motion.size(); k++) {
+            boolean crossed =
+                    motion.sink_mps(k) <= settings.flightSink_mps()
+                            && motion.sink_mps(k - 1) > settings.flightSink_mps();
+            if (crossed
+                    && pull_mps2(k - reach, k + reach / 3) >= settings.openingDeceleration_mps2()
+                    && isCanopy(k)) {
+                return Optional.of(new Estimate(motion.time_s(k), openingSigma_s()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private double openingSigma_s() {
+        return Math.hypot(
+                OPENING_SIGMA_S, Math.hypot(motion.samples().step_s() / 2, motion.clockSigma_s()));
+    }
+
+    /** The strongest loss of speed between two points (m/s²). */
+    private double pull_mps2(int from, int to) {
+        double pull_mps2 = 0;
+        for (int k = Math.max(1, from); k < Math.min(motion.size(), to); k++) {
             double rate = motion.speedRate_mps2(k);
             pull_mps2 = Double.isNaN(rate) ? pull_mps2 : Math.max(pull_mps2, -rate);
         }
-        if (pull_mps2 < settings.openingDeceleration_mps2()) {
-            return Optional.empty();
+        return pull_mps2;
+    }
+
+    /** Whether sink and level speed, on average, are a canopy's from here on. */
+    private boolean isCanopy(int from) {
+        double sink = 0;
+        double level = 0;
+        int known = 0;
+        int to = Math.min(motion.size(), from + 2 * motion.points(settings.canopyTime_s()));
+        for (int k = from; k < to; k++) {
+            if (!Double.isNaN(motion.speed_mps(k))) {
+                sink += motion.sink_mps(k);
+                level += motion.levelSpeed_mps(k);
+                known++;
+            }
         }
-        double sigma_s =
-                Math.hypot(
-                        OPENING_SIGMA_S,
-                        Math.hypot(motion.samples().step_s() / 2, motion.clockSigma_s()));
-        return Optional.of(new Estimate(motion.time_s(slow), sigma_s));
+        return known > motion.points(settings.openingReach_s()) / 2
+                && sink < settings.flightSink_mps() * known
+                && level < settings.canopySpeed_mps() * known;
     }
 
     private Optional<Estimate> stable(int fast, double end_s, double exit_s) {

@@ -13,6 +13,9 @@ final class Motion {
     /** A log slower than this share of the kernel a sample needs a wider one. */
     private static final double KERNEL_PER_STEP = 0.8;
 
+    /** A log of days is looked at more coarsely, to bound memory: 28 h at the usual spacing. */
+    private static final int MOST_POINTS = 500_000;
+
     private final EvenSeries east;
     private final EvenSeries north;
     private final EvenSeries up;
@@ -32,20 +35,19 @@ final class Motion {
         this.clockSigma_s = clockSigma_s;
     }
 
-    /**
-     * Velocity samples in order of time; level and vertical ones have their own times.
-     *
-     * @param differenced whether any of them is a difference of positions
-     */
-    record Samples(EvenTimes level, EvenTimes vertical, double step_s, boolean differenced) {}
+    /** Velocity samples in order of time; level and vertical ones have their own times. */
+    record Samples(Columns level, Columns vertical, double step_s) {}
 
-    /** Columns of samples, read by index. */
-    static final class EvenTimes {
+    /** Columns of samples, read by index; each is a mean over {@code blur_s}. */
+    static final class Columns {
         private final double[] time_s;
         private final double[] first;
         private final double[] second;
 
-        EvenTimes(double[] time_s, double[] first, double[] second) {
+        private final double blur_s;
+
+        Columns(double[] time_s, double[] first, double[] second, double blur_s) {
+            this.blur_s = blur_s;
             this.time_s = time_s;
             this.first = first;
             this.second = second;
@@ -53,6 +55,11 @@ final class Motion {
 
         int size() {
             return time_s.length;
+        }
+
+        /** Differences of positions are mean velocities; 0 for a receiver's own. */
+        double blur_s() {
+            return blur_s;
         }
 
         double time_s(int i) {
@@ -76,13 +83,18 @@ final class Motion {
                         log.track(),
                         log::time_s,
                         row -> log.hasFix(row) ? log.position(row).height_m() : Double.NaN);
-        EvenTimes level = new EvenTimes(v.levelTimes_s(), v.east_mps(), v.north_mps());
-        double[] up = v.up_mps();
-        EvenTimes vertical = new EvenTimes(v.verticalTimes_s(), up, up);
         double step_s = Double.isNaN(v.medianStep_s()) ? settings.step_s() : v.medianStep_s();
-        boolean differenced = v.isLevelDifferenced() || v.isVerticalDifferenced();
+        Columns level =
+                new Columns(
+                        v.levelTimes_s(),
+                        v.east_mps(),
+                        v.north_mps(),
+                        v.isLevelDifferenced() ? step_s : 0);
+        double[] up = v.up_mps();
+        Columns vertical =
+                new Columns(v.verticalTimes_s(), up, up, v.isVerticalDifferenced() ? step_s : 0);
         return of(
-                new Samples(level, vertical, step_s, differenced),
+                new Samples(level, vertical, step_s),
                 log.start_s(),
                 log.end_s(),
                 log.clock().offsetSigma_s(),
@@ -103,10 +115,9 @@ final class Motion {
         }
         return of(
                 new Samples(
-                        new EvenTimes(columns[0], columns[1], columns[2]),
-                        new EvenTimes(columns[0], columns[3], columns[3]),
-                        settings.step_s(),
-                        false),
+                        new Columns(columns[0], columns[1], columns[2], 0),
+                        new Columns(columns[0], columns[3], columns[3], 0),
+                        settings.step_s()),
                 trajectory.start_s(),
                 trajectory.end_s(),
                 0,
@@ -116,7 +127,7 @@ final class Motion {
     private static Motion of(
             Samples s, double start_s, double end_s, double clockSigma_s, PhaseSettings settings) {
         double kernel_s = Math.max(settings.kernel_s(), KERNEL_PER_STEP * s.step_s());
-        double step_s = settings.step_s();
+        double step_s = Math.max(settings.step_s(), (end_s - start_s) / MOST_POINTS);
         int count = 1 + (int) Math.ceil((end_s - start_s) / step_s);
         return new Motion(
                 EvenSeries.smooth(

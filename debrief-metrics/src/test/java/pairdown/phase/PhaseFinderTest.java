@@ -1,0 +1,126 @@
+package pairdown.phase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import pairdown.attempt.Role;
+import pairdown.height.AlignedLog;
+import pairdown.track.Channel;
+import pairdown.track.HeightDatum;
+import pairdown.track.LogReport;
+import pairdown.track.Track;
+
+class PhaseFinderTest {
+    @ParameterizedTest
+    @CsvSource({"1,true", "5,true", "10,true", "5,false", "10,false"})
+    void exitAndOpeningAreFoundToAFractionOfASecond(double rate_Hz, boolean own) {
+        for (int seed = 0; seed < 3; seed++) {
+            SyntheticJump jump = new SyntheticJump(seed, 27 + 11 * seed, seed);
+            AlignedLog blue = SyntheticJump.log("blue", Role.FLYER, jump.flyer, rate_Hz, own, seed);
+            AlignedLog ship = SyntheticJump.log("ship", Role.JUMPSHIP, jump.ship, 5, true, 9);
+            for (List<AlignedLog> logs : List.of(List.of(blue), List.of(ship, blue))) {
+                Phases p = PhaseFinder.find(logs, PhaseSettings.DEFAULTS);
+                assertEquals(jump.exit_s, p.exit_s("blue").orElseThrow(), 0.3);
+                assertEquals(jump.slow_s, p.opening_s("blue").orElseThrow(), 1);
+                double sigma_s = p.estimate("blue", EventKind.EXIT).orElseThrow().sigma();
+                assertTrue(sigma_s > 0.04 && sigma_s < 0.5, () -> "sigma " + sigma_s);
+            }
+        }
+    }
+
+    @Test
+    void aJumpGoesAboardFlightCanopyGround() {
+        SyntheticJump jump = new SyntheticJump(1, 40, 1);
+        AlignedLog blue = SyntheticJump.log("blue", Role.FLYER, jump.flyer, 5, true, 2);
+        Phases p = PhaseFinder.find(List.of(blue), PhaseSettings.DEFAULTS);
+        assertEquals(
+                List.of(Phase.ABOARD, Phase.FLIGHT, Phase.CANOPY, Phase.GROUND),
+                p.of("blue").stream().map(PhaseSpan::phase).toList());
+        assertEquals(Optional.of(Phase.FLIGHT), p.at("blue", jump.exit_s + 10));
+        assertTrue(p.estimate("blue", EventKind.STABLE).isPresent());
+    }
+
+    @Test
+    void anExitAircraftClimbsRunsInAndDescends() {
+        SyntheticJump jump = new SyntheticJump(1, 40, 1);
+        AlignedLog ship = SyntheticJump.log("ship", Role.JUMPSHIP, jump.ship, 5, true, 2);
+        Phases p = PhaseFinder.find(List.of(ship), PhaseSettings.DEFAULTS);
+        List<PhaseSpan> spans = p.of("ship");
+        assertEquals(
+                List.of(Phase.CLIMB, Phase.RUN_IN, Phase.DESCENT, Phase.RECOVERY),
+                spans.stream().map(PhaseSpan::phase).toList());
+        assertEquals(223, spans.get(1).span().start_s(), 8);
+        assertEquals(264, spans.get(2).span().start_s(), 8);
+    }
+
+    @Test
+    void oneWhoStaysAboardHasNoExit() {
+        SyntheticJump jump = new SyntheticJump(1, 40, 1);
+        AlignedLog blue = SyntheticJump.log("blue", Role.FLYER, jump.ship, 5, true, 2);
+        Phases p = PhaseFinder.find(List.of(blue), PhaseSettings.DEFAULTS);
+        assertTrue(p.exit_s("blue").isEmpty());
+        assertTrue(p.opening_s("blue").isEmpty());
+    }
+
+    @Test
+    void aLogThatEndsInFlightHasNoOpening() {
+        SyntheticJump jump = new SyntheticJump(1, 40, 1);
+        Track whole = SyntheticJump.log("blue", Role.FLYER, jump.flyer, 5, true, 2).track();
+        Track cut = whole.slice(0, whole.rowAtOrBefore(jump.exit_s + 20));
+        Phases p =
+                PhaseFinder.find(
+                        List.of(SyntheticJump.aligned("blue", Role.FLYER, cut)),
+                        PhaseSettings.DEFAULTS);
+        assertEquals(jump.exit_s, p.exit_s("blue").orElseThrow(), 0.3);
+        assertTrue(p.opening_s("blue").isEmpty());
+        assertTrue(p.estimate("blue", EventKind.LOG_END).isPresent());
+    }
+
+    @Test
+    void aHoleAtTheDoorWidensTheSigmaOfTheExit() {
+        SyntheticJump jump = new SyntheticJump(2, 45, 1);
+        Track whole = SyntheticJump.log("blue", Role.FLYER, jump.flyer, 5, true, 2).track();
+        Track.Builder b = new Track.Builder();
+        for (int i = 0; i < whole.size(); i++) {
+            double since_s = whole.time_s(i) - jump.exit_s;
+            if (since_s < -1 || since_s > 3) {
+                b.row(whole.time_s(i));
+                for (Channel c : whole.channels()) {
+                    b.set(c, whole.value(c, i));
+                }
+            }
+        }
+        Track holed = b.build(whole.epoch(), HeightDatum.ELLIPSOID, whole.report());
+        Phases p =
+                PhaseFinder.find(
+                        List.of(SyntheticJump.aligned("blue", Role.FLYER, holed)),
+                        PhaseSettings.DEFAULTS);
+        var exit = p.estimate("blue", EventKind.EXIT).orElseThrow();
+        assertTrue(exit.sigma() > 0.5, () -> exit.toString());
+        assertEquals(jump.exit_s, exit.value(), 3 * exit.sigma());
+    }
+
+    @Test
+    void logsWithLittleOrNothingInThemDoNoHarm() {
+        LogReport report = new LogReport("x", "csv", 0, List.of(), List.of(), List.of());
+        Track one =
+                new Track.Builder()
+                        .row(0)
+                        .set(Channel.LATITUDE, -21)
+                        .set(Channel.LONGITUDE, 15)
+                        .set(Channel.HEIGHT, 5)
+                        .build(Optional.of(java.time.Instant.EPOCH), HeightDatum.ELLIPSOID, report);
+        for (Role role : Role.values()) {
+            Phases p =
+                    PhaseFinder.find(
+                            List.of(SyntheticJump.aligned("x", role, one)), PhaseSettings.DEFAULTS);
+            assertTrue(p.exit_s("x").isEmpty());
+        }
+        assertTrue(PhaseFinder.find(List.of(), PhaseSettings.DEFAULTS).events().isEmpty());
+    }
+}
