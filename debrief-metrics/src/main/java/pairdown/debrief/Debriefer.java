@@ -1,6 +1,7 @@
 package pairdown.debrief;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -15,9 +16,13 @@ import pairdown.geodesy.LocalFrame;
 import pairdown.height.AlignedLog;
 import pairdown.height.HeightReconciler;
 import pairdown.motion.Trajectory;
+import pairdown.pair.PairDebrief;
+import pairdown.pair.PairEvents;
+import pairdown.phase.Event;
 import pairdown.phase.PhaseFinder;
 import pairdown.phase.PhaseSettings;
 import pairdown.phase.Phases;
+import pairdown.safety.Finding;
 import pairdown.time.Span;
 import pairdown.track.UnusableInputException;
 
@@ -60,6 +65,10 @@ public final class Debriefer {
         progress.accept("finding the wind");
         InAir air = InAir.of(smoothed, attempt.air(), frame, phases);
         notes.addAll(air.air().notes());
+        progress.accept("measuring pairs");
+        Pairs pairing = new Pairs(attempt, air, frame, phases, clock.axis());
+        List<PairDebrief> pairs = pairing.analyse(notes);
+        List<Finding> findings = pairing.findings(pairs);
         List<ParticipantDebrief> participants =
                 air.members().stream().map(m -> m.debrief(phases)).toList();
         return new Debrief(
@@ -72,11 +81,18 @@ public final class Debriefer {
                 quality(logs, clock, aligned, smoothed),
                 air.wind(),
                 participants,
-                phases.events(),
-                List.of(),
+                events(phases, pairs),
+                pairs,
                 Optional.empty(),
-                List.of(),
+                findings,
                 notes);
+    }
+
+    private static List<Event> events(Phases phases, List<PairDebrief> pairs) {
+        List<Event> events = new ArrayList<>(phases.events());
+        pairs.forEach(p -> events.addAll(PairEvents.of(p)));
+        events.sort(Comparator.comparingDouble(Event::time_s));
+        return events;
     }
 
     private void refuseIfNone(LogLoader logs) throws UnusableInputException {
