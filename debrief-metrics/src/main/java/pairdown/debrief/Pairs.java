@@ -32,7 +32,9 @@ import pairdown.track.UnusableInputException;
 
 /** Every flyer against the lead, and the limits held against all of them. */
 final class Pairs {
-    /** A person's mark of a touch is good to about this (s, common practice, no published source). */
+    /**
+     * A person's mark of a touch is good to about this (s, common practice, no published source).
+     */
     private static final double MARK_REACH_S = 1;
 
     private final Attempt attempt;
@@ -49,7 +51,10 @@ final class Pairs {
         this.axis = axis;
     }
 
-    /** The pairs, side by side; none without a lead whose motion is known. What stopped one is noted. */
+    /**
+     * The pairs, side by side; none without a lead whose motion is known. What stopped one is
+     * noted.
+     */
     List<PairDebrief> analyse(List<String> notes) {
         Optional<PairMember> lead = attempt.lead().flatMap(l -> member(l.id()));
         if (lead.isEmpty()) {
@@ -123,7 +128,7 @@ final class Pairs {
                         .withAirspeeds(
                                 m.airData().flatMap(a -> a.calibratedAirspeed_mps()),
                                 m.airData().flatMap(a -> a.trueAirspeed_mps()))
-                        .withSystems(m.systems(), m.attitudes()::at));
+                        .withSystems(m.systems(), t_s -> m.attitudes().at(t_s)));
     }
 
     private static DataGrade grade(Trajectory motion, AlignedLog log) {
@@ -134,8 +139,7 @@ final class Pairs {
 
     /** The findings over all pairs and participants. */
     List<Finding> findings(List<PairDebrief> pairs) {
-        List<Body> bodies =
-                air.members().stream().flatMap(m -> body(m).stream()).toList();
+        List<Body> bodies = air.members().stream().flatMap(m -> body(m).stream()).toList();
         Optional<InAir.Member> lead =
                 air.members().stream()
                         .filter(m -> m.smoothed().participant().role() == Role.LEAD)
@@ -145,7 +149,8 @@ final class Pairs {
                         attempt.limits(),
                         bodies,
                         pairs,
-                        lead.flatMap(InAir.Member::airData).flatMap(a -> a.calibratedAirspeed_mps()),
+                        lead.flatMap(InAir.Member::airData)
+                                .flatMap(a -> a.calibratedAirspeed_mps()),
                         attempt.lead().flatMap(l -> descent(l.id())),
                         air.wind(),
                         frame,

@@ -1,0 +1,115 @@
+package pairdown.season;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a season needs of one attempt: small, and kept in the cache as it stands.
+ *
+ * @param attempt the attempt's name
+ * @param folder relative to the season's folder, with '/' between names
+ * @param reason why it can't be used, in words; empty if it can
+ * @param start first instant, ISO 8601; empty if it can't be used
+ * @param dive the lead's descent against the target; empty without a lead, a target or airspeeds
+ * @param episodes tail-control episodes; empty where power and tail were not logged
+ * @param closureExceedances stretches of closing faster than the limit, over all flyers
+ * @param exceeded limits exceeded, by name
+ * @param segments steady stretches of every machine
+ */
+public record AttemptSummary(
+        String attempt,
+        String folder,
+        Optional<String> reason,
+        String start,
+        OptionalDouble gate_m,
+        List<FlyerSummary> flyers,
+        Optional<Dive> dive,
+        Optional<Integer> episodes,
+        int closureExceedances,
+        List<String> exceeded,
+        Optional<TargetPoint> target,
+        List<SteadySegment> segments) {
+    public AttemptSummary {
+        flyers = List.copyOf(flyers);
+        exceeded = List.copyOf(exceeded);
+        segments = List.copyOf(segments);
+    }
+
+    static AttemptSummary unusable(String attempt, String folder, String reason) {
+        return new AttemptSummary(
+                attempt,
+                folder,
+                Optional.of(reason),
+                "",
+                OptionalDouble.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                List.of(),
+                Optional.empty(),
+                List.of());
+    }
+
+    public boolean usable() {
+        return reason.isEmpty();
+    }
+
+    /**
+     * Whether the descent was held on target without a tail episode or an exceeded limit; empty if
+     * unknown.
+     */
+    public Optional<Boolean> descentHeld() {
+        return dive.map(d -> d.held() && episodes.orElse(0) == 0 && exceeded.isEmpty());
+    }
+
+    /**
+     * The speeds both machines were to meet.
+     *
+     * @param kind calibrated or true
+     */
+    public record TargetPoint(double airspeed_mps, String kind, double sink_mps) {}
+
+    /**
+     * How one flyer met the gate.
+     *
+     * @param sigma_m one standard deviation of the gaps
+     * @param spread of the flyer about its mean place in the best window; empty if never matched
+     */
+    public record FlyerSummary(
+            String flyer,
+            OptionalDouble leastGap_m,
+            OptionalDouble medianGap_m,
+            OptionalDouble sigma_m,
+            OptionalDouble held_s,
+            double matchedLongest_s,
+            int overshoots,
+            Optional<String> verdict,
+            Optional<Spread> spread) {}
+
+    /**
+     * Where a flyer was in the lead's axes over its best window: mean place and standard deviation
+     * on each axis (m), and the correlation of ahead and right.
+     */
+    public record Spread(
+            double ahead_m,
+            double right_m,
+            double above_m,
+            double aheadSd_m,
+            double rightSd_m,
+            double aboveSd_m,
+            double correlation) {}
+
+    /**
+     * The lead's descent.
+     *
+     * @param held whether airspeed and sink stayed within tolerance for the target's hold
+     * @param longest_s the longest such stretch
+     * @param stabilise_s from reverse (else a steep path) to within tolerance for five seconds;
+     *     empty if it never came
+     * @param watched_s how long the descent was watched for it
+     */
+    public record Dive(
+            boolean held, double longest_s, OptionalDouble stabilise_s, double watched_s) {}
+}

@@ -1,0 +1,119 @@
+package pairdown.season;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import pairdown.season.AttemptSummary.FlyerSummary;
+import pairdown.stats.Interval;
+import pairdown.stats.LinearFit;
+
+/**
+ * The step-down: for each flyer, what gap was planned and reached in each attempt, and where it
+ * goes.
+ *
+ * @param flyers by name
+ */
+public record Ladder(List<FlyerLadder> flyers) {
+    /** A fit needs this many attempts to say anything about a trend. */
+    private static final int LEAST_FOR_TREND = 3;
+
+    public Ladder {
+        flyers = List.copyOf(flyers);
+    }
+
+    /**
+     * One flyer's ladder.
+     *
+     * @param rungs in order of time
+     * @param factorPerAttempt the factor by which the gap changed from one attempt to the next;
+     *     absent with fewer than three
+     */
+    public record FlyerLadder(String flyer, List<Rung> rungs, Optional<Trend> factorPerAttempt) {
+        public FlyerLadder {
+            rungs = List.copyOf(rungs);
+        }
+    }
+
+    /** A factor with its interval. */
+    public record Trend(double factor, double low, double high) {}
+
+    /**
+     * One attempt of one flyer.
+     *
+     * @param against what this attempt's gap is against the one before: {@code nearer}, {@code
+     *     further}, {@code no measurable change}, or empty where either is unknown
+     */
+    public record Rung(
+            String attempt,
+            String folder,
+            OptionalDouble planned_m,
+            FlyerSummary flown,
+            Optional<String> against) {}
+
+    /** The ladder of usable attempts in order of time. */
+    static Ladder of(List<AttemptSummary> attempts, SeasonSettings settings) {
+        TreeSet<String> names = new TreeSet<>();
+        attempts.forEach(a -> a.flyers().forEach(f -> names.add(f.flyer())));
+        return new Ladder(names.stream().map(n -> ladder(n, attempts, settings)).toList());
+    }
+
+    private static FlyerLadder ladder(
+            String name, List<AttemptSummary> attempts, SeasonSettings settings) {
+        List<Rung> rungs = new ArrayList<>();
+        Optional<FlyerSummary> before = Optional.empty();
+        for (AttemptSummary a : attempts) {
+            Optional<FlyerSummary> flown =
+                    a.flyers().stream().filter(f -> f.flyer().equals(name)).findFirst();
+            if (flown.isPresent()) {
+                Optional<FlyerSummary> last = before;
+                rungs.add(
+                        new Rung(
+                                a.attempt(),
+                                a.folder(),
+                                a.gate_m(),
+                                flown.get(),
+                                last.flatMap(b -> against(b, flown.get()))));
+                before = flown.get().medianGap_m().isPresent() ? flown : before;
+            }
+        }
+        return new FlyerLadder(name, rungs, trend(rungs, settings));
+    }
+
+    /** Two gaps differ only beyond two sigma of their difference. */
+    private static Optional<String> against(FlyerSummary before, FlyerSummary now) {
+        if (before.medianGap_m().isEmpty() || now.medianGap_m().isEmpty()) {
+            return Optional.empty();
+        }
+        double change_m = now.medianGap_m().getAsDouble() - before.medianGap_m().getAsDouble();
+        double sigma_m = Math.hypot(before.sigma_m().orElse(0), now.sigma_m().orElse(0));
+        if (Math.abs(change_m) <= 2 * sigma_m) {
+            return Optional.of("no measurable change");
+        }
+        return Optional.of(change_m < 0 ? "nearer" : "further");
+    }
+
+    private static Optional<Trend> trend(List<Rung> rungs, SeasonSettings settings) {
+        List<Double> x = new ArrayList<>();
+        List<Double> y = new ArrayList<>();
+        for (int i = 0; i < rungs.size(); i++) {
+            OptionalDouble gap_m = rungs.get(i).flown().medianGap_m();
+            if (gap_m.isPresent() && gap_m.getAsDouble() > 0) {
+                x.add((double) i);
+                y.add(Math.log(gap_m.getAsDouble()));
+            }
+        }
+        if (x.size() < LEAST_FOR_TREND) {
+            return Optional.empty();
+        }
+        LinearFit fit = LinearFit.of(array(x), array(y));
+        Interval slope = fit.slopeInterval(settings.confidence());
+        return Optional.of(
+                new Trend(Math.exp(fit.slope()), Math.exp(slope.low()), Math.exp(slope.high())));
+    }
+
+    private static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}

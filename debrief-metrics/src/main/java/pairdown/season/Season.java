@@ -1,0 +1,53 @@
+package pairdown.season;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What all attempts below a folder say together.
+ *
+ * @param title as the team gave it
+ * @param attempts all of them, usable or not, in order of time, those without a time last
+ * @param criteria the team's own for the next step, met or not met
+ * @param notes what was read over, in words
+ */
+public record Season(
+        Optional<String> title,
+        List<AttemptSummary> attempts,
+        Ladder ladder,
+        Repeatability repeatability,
+        Envelope envelope,
+        List<Criterion> criteria,
+        List<String> notes) {
+    public Season {
+        attempts = List.copyOf(attempts);
+        criteria = List.copyOf(criteria);
+        notes = List.copyOf(notes);
+    }
+
+    /** From summaries in any order. */
+    static Season of(
+            List<AttemptSummary> found,
+            Criteria criteria,
+            SeasonSettings settings,
+            List<String> notes) {
+        List<AttemptSummary> ordered =
+                found.stream()
+                        .sorted(
+                                (a, b) ->
+                                        a.usable() != b.usable()
+                                                ? Boolean.compare(b.usable(), a.usable())
+                                                : (a.start() + a.folder())
+                                                        .compareTo(b.start() + b.folder()))
+                        .toList();
+        List<AttemptSummary> usable = ordered.stream().filter(AttemptSummary::usable).toList();
+        return new Season(
+                criteria.title(),
+                ordered,
+                Ladder.of(usable, settings),
+                Repeatability.of(usable, settings),
+                Envelope.of(usable, settings),
+                criteria.judge(usable),
+                notes);
+    }
+}

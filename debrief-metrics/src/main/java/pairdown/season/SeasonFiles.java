@@ -1,0 +1,112 @@
+package pairdown.season;
+
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import pairdown.debrief.ResultFolder;
+import pairdown.season.AttemptSummary.FlyerSummary;
+
+/** Writes a season's files other than its page: {@code season.json} and the tables. */
+public final class SeasonFiles {
+    private static final JsonMapper MAPPER =
+            JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+
+    private SeasonFiles() {}
+
+    /** Writes all of them into a folder. */
+    public static void write(Season season, ResultFolder folder) throws IOException {
+        folder.text(
+                "season.json",
+                out -> out.append(MAPPER.writeValueAsString(SeasonJson.of(season))).append('\n'));
+        folder.text("attempts.csv", out -> attempts(season, csv(out, ATTEMPT_COLUMNS)));
+        folder.text("segments.csv", out -> segments(season, csv(out, SEGMENT_COLUMNS)));
+    }
+
+    private static final String[] ATTEMPT_COLUMNS = {
+        "attempt",
+        "folder",
+        "start",
+        "gate_m",
+        "flyer",
+        "leastGap_m",
+        "medianGap_m",
+        "sigma_m",
+        "held_s",
+        "matchedLongest_s",
+        "overshoots",
+        "verdict",
+        "descentHeld",
+        "timeToStabilise_s",
+        "episodes"
+    };
+    private static final String[] SEGMENT_COLUMNS = {
+        "attempt",
+        "machine",
+        "role",
+        "configuration",
+        "duration_s",
+        "calibratedAirspeed_mps",
+        "trueAirspeed_mps",
+        "sink_mps"
+    };
+
+    private static CSVPrinter csv(Appendable out, String[] header) throws IOException {
+        return CSVFormat.DEFAULT
+                .builder()
+                .setHeader(header)
+                .setRecordSeparator("\n")
+                .get()
+                .print(out);
+    }
+
+    private static void attempts(Season season, CSVPrinter csv) throws IOException {
+        for (AttemptSummary a : season.attempts()) {
+            for (FlyerSummary f : a.flyers()) {
+                csv.printRecord(
+                        a.attempt(),
+                        a.folder(),
+                        a.start(),
+                        cell(a.gate_m()),
+                        f.flyer(),
+                        cell(f.leastGap_m()),
+                        cell(f.medianGap_m()),
+                        cell(f.sigma_m()),
+                        cell(f.held_s()),
+                        cell(f.matchedLongest_s()),
+                        f.overshoots(),
+                        f.verdict().orElse(""),
+                        a.descentHeld().map(h -> h ? "1" : "0").orElse(""),
+                        cell(a.dive().map(d -> d.stabilise_s()).orElse(OptionalDouble.empty())),
+                        a.episodes().map(String::valueOf).orElse(""));
+            }
+        }
+    }
+
+    private static void segments(Season season, CSVPrinter csv) throws IOException {
+        for (AttemptSummary a : season.attempts()) {
+            for (SteadySegment s : a.segments()) {
+                csv.printRecord(
+                        a.attempt(),
+                        s.machine(),
+                        s.role(),
+                        s.configuration(),
+                        cell(s.duration_s()),
+                        cell(s.calibratedAirspeed_mps()),
+                        cell(s.trueAirspeed_mps()),
+                        cell(s.sink_mps()));
+            }
+        }
+    }
+
+    private static String cell(OptionalDouble value) {
+        return value.isPresent() ? cell(value.getAsDouble()) : "";
+    }
+
+    private static String cell(double value) {
+        return String.format(Locale.ROOT, "%.3f", value);
+    }
+}
