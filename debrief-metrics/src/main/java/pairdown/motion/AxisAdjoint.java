@@ -139,6 +139,19 @@ final class AxisAdjoint {
         m33 = from[at + 9];
     }
 
+    void loadMatrix(double[] from, int at) {
+        m00 = from[at];
+        m01 = from[at + 1];
+        m02 = from[at + 2];
+        m03 = from[at + 3];
+        m11 = from[at + 4];
+        m12 = from[at + 5];
+        m13 = from[at + 6];
+        m22 = from[at + 7];
+        m23 = from[at + 8];
+        m33 = from[at + 9];
+    }
+
     void saveMatrix(double[] into, int at) {
         into[at] = m00;
         into[at + 1] = m01;

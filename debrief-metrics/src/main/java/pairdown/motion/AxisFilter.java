@@ -195,4 +195,17 @@ final class AxisFilter {
         ab = from[at + 8];
         bb = from[at + 9];
     }
+
+    void loadCovariance(double[] from, int at) {
+        pp = from[at];
+        pv = from[at + 1];
+        pa = from[at + 2];
+        pb = from[at + 3];
+        vv = from[at + 4];
+        va = from[at + 5];
+        vb = from[at + 6];
+        aa = from[at + 7];
+        ab = from[at + 8];
+        bb = from[at + 9];
+    }
 }

@@ -1,5 +1,8 @@
 package pairdown.motion;
 
+import java.util.HashMap;
+import java.util.Map;
+
 /**
  * One axis smoothed: states at the epochs, and what is needed for the exact covariance at any
  * instant between them. 96 bytes an epoch.
@@ -12,11 +15,17 @@ package pairdown.motion;
 final class AxisTrack {
     private static final int TRIANGLE = 10;
 
+    /** Across a longer step, and while a filter still starts, single precision would cancel out. */
+    private static final double WIDE_STEP_S = 1.5;
+
+    private static final int STARTING = 5;
+
     private final double[] p;
     private final float[] v;
     private final float[] a;
     private final float[] filtered;
     private final float[] adjoint;
+    private final Map<Integer, double[]> wide = new HashMap<>();
     private final double bias_m;
     private final double biasTime_s;
     private final double lag_s;
@@ -59,10 +68,20 @@ final class AxisTrack {
             back.saveMatrix(track.adjoint, i * TRIANGLE);
             if (i > 0) {
                 double dt = time_s[i] - time_s[i - 1];
+                if (dt > WIDE_STEP_S || i < STARTING) {
+                    track.keepWide(i - 1, saved, back);
+                }
                 back.back(dt, clock.biasDecay(dt));
             }
         }
         return track;
+    }
+
+    private void keepWide(int i, double[] saved, AxisAdjoint back) {
+        double[] kept = new double[2 * TRIANGLE];
+        System.arraycopy(saved, i * AxisFilter.SAVED + 4, kept, 0, TRIANGLE);
+        back.saveMatrix(kept, TRIANGLE);
+        wide.put(i, kept);
     }
 
     private void set(int i, double[] saved, int at, AxisAdjoint back) {
@@ -124,13 +143,22 @@ final class AxisTrack {
      */
     AxisCovariance covariance(int i, double s, double step, double q) {
         AxisFilter f = new AxisFilter(bias_m, biasTime_s, lag_s);
-        f.loadCovariance(filtered, i * TRIANGLE);
         AxisAdjoint back = new AxisAdjoint(lag_s);
+        double[] kept = wide.get(i);
+        boolean inside = i + 1 < p.length;
+        if (kept == null) {
+            f.loadCovariance(filtered, i * TRIANGLE);
+            if (inside) {
+                back.loadMatrix(adjoint, (i + 1) * TRIANGLE);
+            }
+        } else {
+            f.loadCovariance(kept, 0);
+            back.loadMatrix(kept, TRIANGLE);
+        }
         if (s > 0) {
             f.predict(s, q);
         }
-        if (i + 1 < p.length) {
-            back.loadMatrix(adjoint, (i + 1) * TRIANGLE);
+        if (inside) {
             back.back(step - s, Math.exp(-(step - s) / biasTime_s));
         }
         return AxisCovariance.of(f, back);

@@ -1,5 +1,7 @@
 package pairdown.motion;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 
 /**
@@ -14,6 +16,20 @@ final class ForwardPass {
     static final double START_SIGMA_MPS = 100;
     static final double START_SIGMA_MPS2 = 20;
     private static final int LEAST_REFUSALS = 3;
+
+    /** An expected position no better than this can't tell outliers from sound fixes. */
+    private static final double LOST_SIGMA_M = 4;
+
+    private static final int FOLLOWERS = 4;
+    private static final double FOLLOW_S = 4;
+
+    /** Noise of two fixes, and how far velocity may have changed unseen. */
+    private static final double FOLLOW_REACH_M = 5;
+
+    private static final double FOLLOW_REACH_MPS = 15;
+
+    /** A velocity no better than this has not been measured yet. */
+    private static final double UNKNOWN_MPS = 50;
 
     private final Fixes fixes;
     private final SmootherSettings settings;
@@ -34,6 +50,9 @@ final class ForwardPass {
 
     /** Size of a refused innovation in sigmas. */
     final float[] refusedBy;
+
+    /** Variance added to the bias before an epoch's measurements, by epoch and axis. */
+    final Map<Integer, double[]> loosened = new HashMap<>();
 
     private double lastPosition_s;
     private double gapEnd_s;
@@ -74,6 +93,7 @@ final class ForwardPass {
         for (InnovationSum sum : sums) {
             sum.clear();
         }
+        loosened.clear();
         start();
         for (int i = 0; i < fixes.size(); i++) {
             double dt = i == 0 ? 0 : fixes.time_s[i] - fixes.time_s[i - 1];
@@ -139,6 +159,11 @@ final class ForwardPass {
         if (dimensions == 0) {
             return;
         }
+        if (isLost() && !agreesWithNext(i)) {
+            refusedBy[i] = (float) Math.sqrt(nis);
+            ignorePosition(i);
+            return;
+        }
         if (nis > gate[dimensions] && !relocks(i)) {
             refusePosition(i, nis);
             return;
@@ -151,9 +176,41 @@ final class ForwardPass {
             firstRefused_s = fixes.time_s[i];
         }
         refusedBy[i] = (float) Math.sqrt(nis);
+        ignorePosition(i);
+    }
+
+    private void ignorePosition(int i) {
         for (int axis = 0; axis < Fixes.AXES; axis++) {
             positionVariance[axis][i] = Float.POSITIVE_INFINITY;
         }
+    }
+
+    /** After a hole the gate is too wide to tell an outlier; its followers can. */
+    private boolean isLost() {
+        return Math.sqrt(expected[0]) > LOST_SIGMA_M
+                && Math.sqrt(expected[1]) > LOST_SIGMA_M
+                && Math.sqrt(filter[0].vv) < UNKNOWN_MPS;
+    }
+
+    /** Whether at least half of the next few fixes lie where this one leads. */
+    private boolean agreesWithNext(int i) {
+        int asked = 0;
+        int agreed = 0;
+        for (int j = i + 1; j < fixes.size() && asked < FOLLOWERS; j++) {
+            double dt = fixes.time_s[j] - fixes.time_s[i];
+            if (dt > FOLLOW_S) {
+                break;
+            }
+            double off2 = 0;
+            for (int axis = 0; axis < 2; axis++) {
+                double moved = fixes.position_m[axis][j] - fixes.position_m[axis][i];
+                double off = moved - filter[axis].v * dt;
+                off2 += off * off;
+            }
+            asked++;
+            agreed += Math.sqrt(off2) < FOLLOW_REACH_M + FOLLOW_REACH_MPS * dt ? 1 : 0;
+        }
+        return 2 * agreed >= asked;
     }
 
     /**
@@ -167,11 +224,17 @@ final class ForwardPass {
         if (shifted) {
             for (int axis = 0; axis < Fixes.AXES; axis++) {
                 if (!Double.isNaN(fixes.position_m[axis][i])) {
-                    filter[axis].loosenBias(innovation[axis] * innovation[axis]);
+                    loosen(i, axis);
                 }
             }
         }
         return shifted;
+    }
+
+    private void loosen(int i, int axis) {
+        double nu2 = innovation[axis] * innovation[axis];
+        filter[axis].loosenBias(nu2);
+        loosened.computeIfAbsent(i, k -> new double[Fixes.AXES])[axis] = nu2;
     }
 
     private void acceptPosition(int i) {
@@ -268,5 +331,14 @@ final class ForwardPass {
             means[i] = sums[i].meanNormalised();
         }
         return means;
+    }
+
+    /** Half of the steps between epochs are no longer than this. */
+    double medianStep_s() {
+        double[] steps = new double[fixes.size() - 1];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = fixes.time_s[i + 1] - fixes.time_s[i];
+        }
+        return ReceiverGrade.median(steps);
     }
 }

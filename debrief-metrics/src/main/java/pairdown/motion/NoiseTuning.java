@@ -17,11 +17,17 @@ final class NoiseTuning {
 
     private final ForwardPass pass;
     private final double least;
+    private final double leastNoise;
     private final double most;
 
     NoiseTuning(ForwardPass pass, SmootherSettings settings) {
         this.pass = pass;
         this.least = settings.smallestScale() * settings.smallestScale();
+        double smallest =
+                pass.medianStep_s() > settings.coarseStep_s()
+                        ? settings.smallestCoarseScale()
+                        : settings.smallestScale();
+        this.leastNoise = smallest * smallest;
         this.most = settings.largestScale() * settings.largestScale();
     }
 
@@ -72,7 +78,8 @@ final class NoiseTuning {
 
     private Group moved(Scored from, Part part, double by) {
         double factor = from.group().get(part) * Math.exp(by);
-        return from.group().with(part, Math.max(least, Math.min(most, factor)));
+        double floor = part == Part.JERK ? least : leastNoise;
+        return from.group().with(part, Math.max(floor, Math.min(most, factor)));
     }
 
     /** Where the parabola through three points at −h, 0, h peaks, within ±2h. */

@@ -73,6 +73,9 @@ final class ResponseSweep {
             next = i < 0 ? next : i;
             int towards = i < 0 ? Math.min(next + 1, fixes.size() - 1) : i;
             f.predict(dt(k), trajectory.jerk_m2ps5(axis, towards));
+            if (i >= 0) {
+                f.loosenBias(trajectory.loosened_m2(axis, i));
+            }
             if (ip(k) > 0) {
                 f.updatePosition(0, 1 / ip(k));
             }

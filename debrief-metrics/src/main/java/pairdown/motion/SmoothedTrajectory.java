@@ -2,6 +2,7 @@ package pairdown.motion;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import pairdown.geodesy.LocalFrame;
 import pairdown.height.AlignedLog;
 import pairdown.time.Span;
@@ -28,6 +29,7 @@ public final class SmoothedTrajectory implements Trajectory {
     private final double clockSigma_s;
     private final FittedNoise fitted;
     private final NoiseScale scale;
+    private final Map<Integer, double[]> loosened;
     private final float[][] positionVariance;
     private final float[][] velocityVariance;
 
@@ -46,6 +48,7 @@ public final class SmoothedTrajectory implements Trajectory {
         this.fixes = fixes;
         this.axes = axes.clone();
         this.jerk_m2ps5 = pass.jerk_m2ps5;
+        this.loosened = Map.copyOf(pass.loosened);
         this.positionVariance = pass.positionVariance;
         this.velocityVariance = pass.velocityVariance;
         this.fixTime_s = acceptedTimes(fixes, pass);
@@ -206,6 +209,12 @@ public final class SmoothedTrajectory implements Trajectory {
     /** Jerk density of one axis on the way to an epoch. */
     double jerk_m2ps5(int axis, int i) {
         return jerk_m2ps5[i] * scale.of(axis).jerk();
+    }
+
+    /** Variance by which a shift of the receiver let its bias go before an epoch; mostly 0. */
+    double loosened_m2(int axis, int i) {
+        double[] here = loosened.get(i);
+        return here == null ? 0 : here[axis];
     }
 
     /** Variance used for a position, infinite where it was missing or refused. */

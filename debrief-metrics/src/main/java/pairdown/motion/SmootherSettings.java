@@ -18,6 +18,8 @@ package pairdown.motion;
  * @param tuningPasses sweeps of the search for consistent innovations; 0 for none, 3 at most
  * @param smallestScale least factor on an assumed standard deviation (squared: on a density)
  * @param largestScale greatest factor on it
+ * @param coarseStep_s a log with fixes further apart cannot tell its noise from the motion between
+ * @param smallestCoarseScale so its noise is not taken for less than this times what is assumed
  */
 public record SmootherSettings(
         double gap_s,
@@ -34,7 +36,9 @@ public record SmootherSettings(
         double relock_s,
         int tuningPasses,
         double smallestScale,
-        double largestScale) {
+        double largestScale,
+        double coarseStep_s,
+        double smallestCoarseScale) {
     /**
      * Defaults. Densities: an aeroplane's gusts and pilot, a flyer's body, and the seconds of exit
      * and opening, in which acceleration changes by tens of m/s² a second. Five metres and eight
@@ -44,7 +48,23 @@ public record SmootherSettings(
      */
     public static final SmootherSettings DEFAULT =
             new SmootherSettings(
-                    2, 0.999, 1, 5, 200, 60, 1.5, 6, ReceiverNoise.DEFAULT, 5, 8, 3, 3, 0.2, 8);
+                    2,
+                    0.999,
+                    1,
+                    5,
+                    200,
+                    60,
+                    1.5,
+                    6,
+                    ReceiverNoise.DEFAULT,
+                    5,
+                    8,
+                    3,
+                    3,
+                    0.2,
+                    8,
+                    0.4,
+                    0.8);
 
     public SmootherSettings {
         if (!(gateProbability > 0 && gateProbability < 1)) {
@@ -73,7 +93,9 @@ public record SmootherSettings(
                 relock_s,
                 tuningPasses,
                 smallestScale,
-                largestScale);
+                largestScale,
+                coarseStep_s,
+                smallestCoarseScale);
     }
 
     /** The same without fitting the measurement noise to the innovations. */
@@ -93,6 +115,8 @@ public record SmootherSettings(
                 relock_s,
                 0,
                 smallestScale,
-                largestScale);
+                largestScale,
+                coarseStep_s,
+                smallestCoarseScale);
     }
 }

@@ -98,6 +98,7 @@ final class DenseSmoother {
     }
 
     private RealMatrix scaled() {
-        return scaling().multiply(information).multiply(scaling());
+        RealMatrix whole = information.add(information.transpose()).scalarMultiply(0.5);
+        return scaling().multiply(whole).multiply(scaling());
     }
 }
