@@ -76,7 +76,7 @@ public record PairSettings(
             double leastSigmas,
             double slowDwell_s,
             double fast_Hz) {
-        public static final Match DEFAULT = new Match(1.5, 0.5, 0.5, 2, 3, 4, 4.5);
+        public static final Match DEFAULT = new Match(1.5, 0.5, 0.9, 2, 3, 4, 4.5);
     }
 
     /**
@@ -88,8 +88,10 @@ public record PairSettings(
      * @param positionFor_s a position alone must hold this long
      * @param lockWindow_s the relative velocity's mean square is taken over this
      * @param lockFactor it must stay under this multiple of the noise expected
+     * @param releaseFactor a lock once found lasts while it stays under this: with a window of some
+     *     ten independent values the mean square of mere noise wanders by a fifth
      * @param lock_Hz slowest log that shows a velocity lock; five fixes a second, less jitter
-     * @param jolt_Hz slowest systems log that shows a jolt; ten rows a second, less jitter
+     * @param jolt_Hz slowest systems log that shows a jolt: two rows within the time of a step
      * @param rollStep_dps least step of the roll rate
      * @param rollStepSigmas … and this multiple of its scatter over the seconds before
      * @param stepWithin_s … within this time
@@ -106,6 +108,7 @@ public record PairSettings(
             double positionFor_s,
             double lockWindow_s,
             double lockFactor,
+            double releaseFactor,
             double lock_Hz,
             double jolt_Hz,
             double rollStep_dps,
@@ -117,6 +120,6 @@ public record PairSettings(
             double trimSigmas,
             double trimFor_s) {
         public static final Contact DEFAULT =
-                new Contact(0.5, 7.8, 16.3, 1, 2, 1.3, 4.5, 9, 1.5, 3, 0.3, 5, 0.1, 2, 3, 2);
+                new Contact(0.5, 7.8, 16.3, 1, 2, 1.3, 1.7, 4.5, 6.7, 1.5, 3, 0.3, 5, 0.1, 2, 3, 2);
     }
 }

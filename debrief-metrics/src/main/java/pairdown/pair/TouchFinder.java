@@ -102,14 +102,21 @@ final class TouchFinder {
     }
 
     /**
-     * Where the mean square of the relative velocity over the window stays under that of the noise;
-     * each stretch is as long as the windows in it reach.
+     * Where the mean square of the relative velocity over the window comes under that of the noise,
+     * for as long as it stays near it; each stretch is as long as the windows in it reach.
      */
     private List<Span> locks() {
+        List<Span> sure = windowsUnder(settings.lockFactor());
+        return windowsUnder(settings.releaseFactor()).stream()
+                .filter(s -> sure.stream().anyMatch(s::overlaps))
+                .toList();
+    }
+
+    private List<Span> windowsUnder(double factor) {
         int half = (int) Math.round(settings.lockWindow_s() / 2 / rows.step_s);
         double[] margin = new double[rows.size];
         for (int i = 0; i < rows.size; i++) {
-            margin[i] = lockMargin(i, half);
+            margin[i] = lockMargin(i, half, factor);
         }
         List<Span> reach = new ArrayList<>();
         for (Span centres : Stretches.of(rows, margin)) {
@@ -121,7 +128,7 @@ final class TouchFinder {
         return Stretches.joined(reach, JOIN_S);
     }
 
-    private double lockMargin(int i, int half) {
+    private double lockMargin(int i, int half, double factor) {
         if (i - half < 0
                 || i + half >= rows.size
                 || !(rows.slotSigmas2[i] < settings.contradicted())) {
@@ -135,7 +142,6 @@ final class TouchFinder {
             }
             noise += rows.rateNoise2[k];
         }
-        double factor2 = settings.lockFactor() * settings.lockFactor();
-        return (factor2 * noise - moved) / (2 * half + 1);
+        return (factor * factor * noise - moved) / (2 * half + 1);
     }
 }

@@ -159,23 +159,23 @@ class PairAnalysisTest {
     }
 
     /** A hop in speed over the leave factor. */
-    private static DoubleFunction<Vec3> hop(double from_s, double for_s) {
+    private static DoubleFunction<Vec3> hop(double from_s, double for_s, double by_mps) {
         return t_s -> {
             double in_s = Math.max(0, Math.min(for_s, t_s - from_s));
-            return new Vec3(0, -60 + 4 * in_s, 0);
+            return new Vec3(0, -60 + by_mps * in_s, 0);
         };
     }
 
     @Test
     void aShortExcursionIsBridgedAndCounted() {
-        Matched matched = PairAnalysis.analyse(input(hop(20, 0.3))).matched();
+        Matched matched = PairAnalysis.analyse(input(hop(20, 0.9, 2.6))).matched();
         assertEquals(1, matched.windows().size());
         assertEquals(1, matched.windows().get(0).bridged());
     }
 
     @Test
     void aLongExcursionEndsAWindow() {
-        Matched matched = PairAnalysis.analyse(input(hop(20, 1.2))).matched();
+        Matched matched = PairAnalysis.analyse(input(hop(20, 1.2, 4))).matched();
         assertEquals(2, matched.windows().size());
         assertEquals(20, matched.windows().get(0).span().end_s(), 0.3);
     }

@@ -1,0 +1,61 @@
+package pairdown.pair;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import pairdown.track.UnusableInputException;
+
+/**
+ * A few seeds of made-up truth; {@link PairStudy} runs many. The bounds leave room for so few: a
+ * pair's slow error is one or two draws.
+ */
+class MadePairTest {
+    private static final int SEEDS = 4;
+
+    private static PairErrors touching;
+    private static PairErrors hovering;
+
+    @BeforeAll
+    static void analyseAFewPairs() throws UnusableInputException {
+        touching = PairStudy.run(SEEDS, s -> MadePair.touching(s, 5));
+        hovering = PairStudy.run(SEEDS, s -> MadePair.hovering(s, 5, 1.5));
+    }
+
+    @Test
+    void closureIsGoodToAFifthOfAMetreASecond() {
+        assertTrue(touching.closureRms_mps() < 0.2, touching.words());
+        assertTrue(hovering.closureRms_mps() < 0.2, hovering.words());
+    }
+
+    @Test
+    void separationErrorsLieWithinTheirSigmas() {
+        assertTrue(touching.within95_pct() > 80, touching.words());
+        assertTrue(touching.within68_pct() > 40, touching.words());
+    }
+
+    @Test
+    void aContactWithAJoltIsLikely() {
+        // Over forty seeds one is missed: noise alone broke its lock.
+        assertTrue(touching.likely() >= SEEDS - 1, touching.words());
+        assertEquals(0, touching.likelyElsewhere(), touching.words());
+    }
+
+    @Test
+    void aHoverBesideTheSlotIsNeverLikely() {
+        assertEquals(0, hovering.likely() + hovering.likelyElsewhere(), hovering.words());
+    }
+
+    @Test
+    void anAnchoredSeparationIsGoodToAMetreAroundTheTouch() {
+        assertTrue(touching.anchoredRms_m() < 1, touching.words());
+    }
+
+    @Test
+    void atOneFixASecondATouchCannotBeTold() throws UnusableInputException {
+        PairErrors slow = PairStudy.run(2, s -> MadePair.touching(s, 1));
+        assertEquals(0, slow.likely());
+        assertEquals(2, slow.refused());
+    }
+}
