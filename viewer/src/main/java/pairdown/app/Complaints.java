@@ -1,5 +1,6 @@
 package pairdown.app;
 
+import pairdown.gl.NoGraphicsException;
 import pairdown.track.UnusableInputException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -16,6 +17,9 @@ final class Complaints implements IExecutionExceptionHandler {
             return say(line, String.valueOf(e.getMessage()), ExitStatus.INPUT);
         }
         if (e instanceof OutputException) {
+            return say(line, String.valueOf(e.getMessage()), ExitStatus.OUTPUT);
+        }
+        if (e instanceof NoGraphicsException) {
             return say(line, String.valueOf(e.getMessage()), ExitStatus.OUTPUT);
         }
         if (Boolean.getBoolean(TRACE)) {

@@ -12,7 +12,13 @@ import picocli.CommandLine.Command;
         version = "Pairdown 0.1.0",
         description = "3D replay and debrief for formation attempts.",
         synopsisSubcommandLabel = "VERB",
-        subcommands = {DebriefVerb.class, DraftVerb.class, SeasonVerb.class},
+        subcommands = {
+            DebriefVerb.class,
+            DraftVerb.class,
+            SeasonVerb.class,
+            ReplayVerb.class,
+            StillVerb.class
+        },
         footer = {
             "",
             "A record viewer for people already qualified and authorised. It does not teach, plan or",

@@ -1,25 +1,16 @@
 package pairdown.film;
 
 import java.util.Optional;
-import pairdown.camera.Ground;
-import pairdown.camera.Pose;
 import pairdown.camera.Vantage;
 import pairdown.debrief.Debrief;
-import pairdown.geodesy.Geodetic;
-import pairdown.geodesy.Geoid;
 import pairdown.gl.NoGraphicsException;
 import pairdown.gl.OffscreenContext;
 import pairdown.gl.Pixels;
 import pairdown.gl.Shaders;
 import pairdown.gl.VectorCanvas;
-import pairdown.replay.Camera;
-import pairdown.replay.GroundLevel;
 import pairdown.replay.Moment;
-import pairdown.replay.Recording;
-import pairdown.replay.ViewState;
-import pairdown.scene.Heights;
+import pairdown.scene.Diorama;
 import pairdown.scene.Relief;
-import pairdown.scene.Scene;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
 
@@ -31,15 +22,13 @@ public final class Studio implements AutoCloseable {
     /** Edges are smoothed: a still is looked at for longer than a frame. */
     private static final int SAMPLES = 4;
 
+    /** Longer than any camera is on its way. */
+    private static final double MOVE_OVER_S = 60;
+
     private final OffscreenContext context;
     private final Shaders shaders;
     private final VectorCanvas canvas;
-    private final Moment moment;
-    private final ViewState view;
-    private final Camera camera;
-    private final Scene scene;
-    private final Pose pose = new Pose();
-    private final Ground ground;
+    private final Diorama diorama;
 
     private Studio(
             OffscreenContext context,
@@ -49,23 +38,7 @@ public final class Studio implements AutoCloseable {
         this.context = context;
         this.shaders = Shaders.ofJar();
         this.canvas = VectorCanvas.create();
-        Recording recording = Recording.of(debrief);
-        this.ground = relief.<Ground>map(r -> r).orElseGet(() -> GroundLevel.of(recording));
-        this.moment = new Moment(recording, ghost);
-        this.view = new ViewState(debrief);
-        this.camera = new Camera(recording, ground);
-        Geodetic origin = debrief.frame().origin();
-        this.scene =
-                new Scene(
-                        shaders,
-                        moment,
-                        ground,
-                        relief,
-                        Heights.of(
-                                debrief,
-                                Geoid.egm96()
-                                        .undulation_m(
-                                                origin.latitude_deg(), origin.longitude_deg())));
+        this.diorama = new Diorama(shaders, debrief, relief, ghost);
     }
 
     /**
@@ -84,29 +57,9 @@ public final class Studio implements AutoCloseable {
                 OffscreenContext.open(width_px, height_px, SAMPLES, 1), debrief, relief, ghost);
     }
 
-    /** What the pictures show besides the time; change it at will between pictures. */
-    public ViewState view() {
-        return view;
-    }
-
-    /** The moment of the last picture. */
-    public Moment moment() {
-        return moment;
-    }
-
-    /** Where the last picture was taken from; do not change. */
-    public Pose pose() {
-        return pose;
-    }
-
-    /** How high over the ground that was. */
-    public double heightOverGround_m() {
-        return pose.eye().z - ground.up_m(pose.eye().x, pose.eye().y);
-    }
-
-    /** A participant's colour in these pictures. */
-    public int colourOf(String participant, Theme theme) {
-        return theme.palette().participant(moment.recording().indexOf(participant).orElseThrow());
+    /** What the pictures are of; its view may be changed at will between pictures. */
+    public Diorama diorama() {
+        return diorama;
     }
 
     /** The name of the renderer. */
@@ -120,13 +73,8 @@ public final class Studio implements AutoCloseable {
      * @param words whether names and figures are burned in
      */
     public Pixels still(double t_s, Vantage vantage, Theme theme, Figures figures, boolean words) {
-        moment.fill(t_s);
-        view.playback().seek(t_s);
-        camera.settle();
-        camera.pose(moment, view, vantage, aspect(), 0, pose);
-        camera.settle();
-        camera.pose(moment, view, vantage, aspect(), 0, pose);
-        return picture(vantage, theme, figures, words);
+        diorama.settle();
+        return picture(t_s, vantage, MOVE_OVER_S, theme, figures, words);
     }
 
     /** The next picture of a film: the camera goes its eased way as time passes. */
@@ -137,24 +85,26 @@ public final class Studio implements AutoCloseable {
             Theme theme,
             Figures figures,
             boolean words) {
-        moment.fill(t_s);
-        view.playback().seek(t_s);
-        camera.pose(moment, view, vantage, aspect(), elapsed_s, pose);
-        return picture(vantage, theme, figures, words);
+        return picture(t_s, vantage, elapsed_s, theme, figures, words);
     }
 
-    private double aspect() {
-        return (double) context.width_px() / context.height_px();
-    }
-
-    private Pixels picture(Vantage vantage, Theme theme, Figures figures, boolean words) {
+    private Pixels picture(
+            double t_s,
+            Vantage vantage,
+            double elapsed_s,
+            Theme theme,
+            Figures figures,
+            boolean words) {
+        if (!diorama.view().vantage().equals(vantage)) {
+            diorama.view().lookOn(vantage);
+        }
+        diorama.view().playback().seek(t_s);
         context.beginScene();
-        scene.draw(
-                view, vantage, pose, theme, figures, 0, 0, context.width_px(), context.height_px());
+        diorama.draw(theme, figures, 0, 0, context.width_px(), context.height_px(), elapsed_s);
         context.endScene();
         if (words) {
             canvas.begin(context.width_px(), context.height_px());
-            scene.drawWords(canvas, 0, 0);
+            diorama.drawWords(canvas, theme, 0, 0, context.height_px());
             canvas.end();
         }
         context.present();
@@ -164,7 +114,7 @@ public final class Studio implements AutoCloseable {
     @Override
     public void close() {
         context.makeCurrent();
-        scene.close();
+        diorama.close();
         canvas.close();
         shaders.close();
         context.close();

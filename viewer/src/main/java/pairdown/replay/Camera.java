@@ -79,6 +79,11 @@ public final class Camera {
         moved_s = MOVE_S;
     }
 
+    /** Whether it is on its way from one vantage point to the next. */
+    public boolean isMoving() {
+        return moved_s < MOVE_S;
+    }
+
     /** On the way, places are kept in the lead's axes: both ends move with it. */
     private void leave(Moment moment, ViewState view) {
         carry(moment, view, from, -1);

@@ -17,7 +17,7 @@ public final class Moment {
     private final Recording recording;
     private final List<Body> bodies = new ArrayList<>();
     private final List<Link> links = new ArrayList<>();
-    private final Optional<Ghost> ghost;
+    private Optional<Ghost> ghost;
     private double t_s;
     private double leadHeading_rad;
 
@@ -100,6 +100,11 @@ public final class Moment {
     /** The second attempt, if one is laid over. */
     public Optional<Ghost> ghost() {
         return ghost;
+    }
+
+    /** Lays the second attempt's time against the first's in another way. */
+    public void align(Alignment other) {
+        ghost = ghost.map(g -> new Ghost(g.moment(), other));
     }
 
     /** Direction of the lead through the air, clockwise from true north (rad). */

@@ -141,6 +141,11 @@ public final class Recording {
         return participants.get(participant).trajectory().orElseThrow();
     }
 
+    /** The instant an attempt is about: the closest approach, else a quarter after the exit. */
+    public double middle_s() {
+        return Framing.middle_s(this);
+    }
+
     /** All events by time. */
     public List<Event> events() {
         return events;

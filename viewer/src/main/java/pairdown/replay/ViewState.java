@@ -90,6 +90,11 @@ public final class ViewState {
         zoom = 1;
     }
 
+    /** The same, keeping how near the last one stood. */
+    public void lookOn(Vantage from) {
+        vantage = from;
+    }
+
     /** The vantage point of the second view, where the screen is split. */
     public Optional<Vantage> second() {
         return second;
@@ -108,6 +113,12 @@ public final class ViewState {
 
     public void lookSecond(Vantage from) {
         second = Optional.of(from);
+    }
+
+    /** Goes through the vantage points in order, 1 on or −1 back. */
+    public void step(int by) {
+        int at = vantages.indexOf(vantage);
+        look(vantages.get(Math.floorMod(at + by, vantages.size())));
     }
 
     /** Swaps the two views of a split screen. */

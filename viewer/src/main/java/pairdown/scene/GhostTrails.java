@@ -1,19 +1,16 @@
 package pairdown.scene;
 
 import pairdown.gl.Shaders;
-import pairdown.replay.Alignment;
 
 /** A second attempt: its flyers as they stood to their lead, with the paths they took there. */
 final class GhostTrails implements AutoCloseable {
     private final Ghosts ghosts;
     private final Trails paths;
     private final float[] xy = new float[2];
-    private final String label;
 
-    GhostTrails(Shaders shaders, Ghosts ghosts, Alignment alignment) {
+    GhostTrails(Shaders shaders, Ghosts ghosts) {
         this.ghosts = ghosts;
         this.paths = new Trails(shaders, ghosts.moment().recording());
-        this.label = "aligned on " + alignment.on().key();
     }
 
     void draw(Stage stage, Bodies bodies) {
@@ -34,7 +31,10 @@ final class GhostTrails implements AutoCloseable {
                         .add(ghosts.body(i).id())
                         .add(" of ")
                         .add(ghosts.moment().debrief().attempt().id());
-                mark.row(1).add(label);
+                stage.moment()
+                        .ghost()
+                        .ifPresent(
+                                g -> mark.row(1).add("aligned on ").add(g.alignment().on().key()));
             }
         }
     }

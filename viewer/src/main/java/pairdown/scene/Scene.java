@@ -2,7 +2,6 @@ package pairdown.scene;
 
 import java.util.List;
 import java.util.Optional;
-import org.joml.Vector3d;
 import pairdown.camera.Ground;
 import pairdown.camera.Pose;
 import pairdown.camera.Vantage;
@@ -28,10 +27,8 @@ import pairdown.words.Measure;
  * {@link #drawWords} puts names and figures on top.
  */
 public final class Scene implements AutoCloseable {
-    private final Moment moment;
     private final Heights heights;
     private final Strokes strokes = new Strokes();
-    private final Labels labels = new Labels();
     private final Shader strokeShader;
     private final Uniform strokeToClip;
     private final Uniform strokeViewport;
@@ -44,7 +41,7 @@ public final class Scene implements AutoCloseable {
     private final List<Drawable> lines;
     private final Optional<GhostTrails> ghostTrails;
     private final Line note = new Line();
-    private Optional<Stage> stage = Optional.empty();
+    private final List<Stage> stages;
 
     /**
      * @param moment what will be drawn; filled anew before each {@link #draw}
@@ -56,7 +53,6 @@ public final class Scene implements AutoCloseable {
             Ground ground,
             Optional<Relief> relief,
             Heights heights) {
-        this.moment = moment;
         this.heights = heights;
         this.strokeShader = shaders.load("strokes");
         this.strokeToClip = strokeShader.uniform("relativeToClip");
@@ -68,18 +64,20 @@ public final class Scene implements AutoCloseable {
         this.globes = new Globes(shaders);
         this.breakOff = new BreakOffPlane(shaders, heights);
         this.ghostTrails =
-                moment.ghost()
-                        .map(g -> new GhostTrails(shaders, new Ghosts(g.moment()), g.alignment()));
+                moment.ghost().map(g -> new GhostTrails(shaders, new Ghosts(g.moment())));
         this.lines = List.of(new Slots(), new Ladder(heights));
+        this.stages = List.of(new Stage(strokes, moment), new Stage(strokes, moment));
     }
 
     /**
      * Draws into a part of the target that is bound.
      *
+     * @param part 0, or 1 for the second of two views
      * @param x_px left edge
      * @param y_px bottom edge, from the target's bottom
      */
     public void draw(
+            int part,
             ViewState view,
             Vantage vantage,
             Pose pose,
@@ -89,10 +87,10 @@ public final class Scene implements AutoCloseable {
             int y_px,
             int width_px,
             int height_px) {
-        Stage s = stage(view, theme, figures);
-        s.set(moment, view, vantage, theme, figures);
+        Stage s = stages.get(part);
+        s.set(view, vantage, theme, figures);
         s.sight().set(pose, x_px, y_px, width_px, height_px);
-        labels.clear();
+        s.labels().clear();
         Pass.begin(x_px, y_px, width_px, height_px, theme.palette().sky());
         Pass.solid();
         ground.draw(s);
@@ -112,13 +110,6 @@ public final class Scene implements AutoCloseable {
         Pass.end();
     }
 
-    private Stage stage(ViewState view, Theme theme, Figures figures) {
-        if (stage.isEmpty()) {
-            stage = Optional.of(new Stage(strokes, labels, moment, view, theme, figures));
-        }
-        return stage.get();
-    }
-
     private void drawStrokes(Stage s) {
         strokeShader.use();
         strokeToClip.set(s.sight().relativeToClip());
@@ -129,18 +120,16 @@ public final class Scene implements AutoCloseable {
     /**
      * Draws the words of what {@link #draw} last drew, on the flat canvas.
      *
+     * @param part which of two views
      * @param x left edge of the same part, in the picture
      * @param y its top edge
      */
-    public void drawWords(Canvas canvas, float x, float y) {
-        if (stage.isEmpty()) {
-            return;
-        }
-        Stage s = stage.get();
+    public void drawWords(Canvas canvas, int part, float x, float y) {
+        Stage s = stages.get(part);
         Theme theme = s.theme();
         float width = s.sight().width_px();
         float height = s.sight().height_px();
-        labels.draw(canvas, theme, x, y, width, height);
+        s.labels().draw(canvas, theme, x, y, width, height);
         float rose = theme.sizes().mm(6);
         Compass.draw(canvas, theme, s.sight().pose(), x + width - 2 * rose, y + 2 * rose, rose);
         drawNotes(canvas, s, x + width - theme.sizes().gap(), y + height - theme.sizes().gap());
@@ -181,11 +170,6 @@ public final class Scene implements AutoCloseable {
                 size,
                 Align.RIGHT,
                 s.palette().ink());
-    }
-
-    /** The camera's own place, for tests. */
-    Vector3d eye() {
-        return stage.map(s -> s.sight().pose().eye()).orElseGet(Vector3d::new);
     }
 
     public Heights heights() {

@@ -1,5 +1,6 @@
 package pairdown.scene;
 
+import java.util.Locale;
 import org.joml.Vector3d;
 import pairdown.camera.Sight;
 import pairdown.camera.Vantage;
@@ -8,8 +9,10 @@ import pairdown.replay.Body;
 import pairdown.replay.Moment;
 import pairdown.replay.ViewState;
 import pairdown.theme.Palette;
+import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
+import pairdown.words.Units;
 
 /**
  * What a thing needs to be drawn in one frame: the moment, the view, the camera, looks and words,
@@ -17,31 +20,21 @@ import pairdown.words.Figures;
  */
 final class Stage {
     private final Strokes strokes;
-    private final Labels labels;
+    private final Moment moment;
+    private final Labels labels = new Labels();
     private final Sight sight = new Sight();
-    private Moment moment;
-    private ViewState view;
     private Vantage vantage = Vantage.DEFAULT;
-    private Theme theme;
-    private Figures figures;
+    private ViewState view;
+    private Theme theme = new Theme(Palette.LIGHT, Sizes.atPercent(100));
+    private Figures figures = new Figures(Units.METRIC, Locale.ROOT);
 
-    Stage(
-            Strokes strokes,
-            Labels labels,
-            Moment moment,
-            ViewState view,
-            Theme theme,
-            Figures figures) {
+    Stage(Strokes strokes, Moment moment) {
         this.strokes = strokes;
-        this.labels = labels;
         this.moment = moment;
-        this.view = view;
-        this.theme = theme;
-        this.figures = figures;
+        this.view = new ViewState(moment.debrief());
     }
 
-    void set(Moment moment, ViewState view, Vantage vantage, Theme theme, Figures figures) {
-        this.moment = moment;
+    void set(ViewState view, Vantage vantage, Theme theme, Figures figures) {
         this.view = view;
         this.vantage = vantage;
         this.theme = theme;
@@ -78,7 +71,7 @@ final class Stage {
 
     /** Pixels of a width given at 100 %, 96 to the inch. */
     float px(double at100) {
-        return (float) (at100 * theme.sizes().perMm() / pairdown.theme.Sizes.AT_100_PERCENT);
+        return (float) (at100 * theme.sizes().perMm() / Sizes.AT_100_PERCENT);
     }
 
     boolean shows(ViewState.Layer layer) {

@@ -19,7 +19,7 @@ final class Probe {
     }
 
     private float[] project(Studio studio, double e, double n, double u) {
-        sight.set(studio.pose(), 0, 0, width, height);
+        sight.set(studio.diorama().pose(), 0, 0, width, height);
         float[] xy = new float[2];
         if (!sight.project(e, n, u, xy)) {
             throw new AssertionError("behind the camera");
@@ -28,13 +28,13 @@ final class Probe {
     }
 
     float[] place(Studio studio, Vantage vantage, int participant) {
-        Body body = studio.moment().body(participant);
+        Body body = studio.diorama().moment().body(participant);
         return project(studio, body.east_m(), body.north_m(), body.up_m());
     }
 
     /** A place in the lead's body axes. */
     float[] besideLead(Studio studio, Vantage vantage, double right, double ahead, double above) {
-        Body lead = studio.moment().body(0);
+        Body lead = studio.diorama().moment().body(0);
         Vector3f arm =
                 lead.bodyToEnu()
                         .transform(new Vector3f((float) right, (float) ahead, (float) above));
@@ -44,8 +44,8 @@ final class Probe {
     /** A place in the lead's level axes. */
     float[] besideLeadLevel(
             Studio studio, Vantage vantage, double right, double ahead, double above) {
-        Body lead = studio.moment().body(0);
-        double h = studio.moment().leadHeading_rad();
+        Body lead = studio.diorama().moment().body(0);
+        double h = studio.diorama().moment().leadHeading_rad();
         return project(
                 studio,
                 lead.east_m() + right * Math.cos(h) + ahead * Math.sin(h),

@@ -38,8 +38,8 @@ class SceneTest {
     private static Pixels bare(Studio studio, double t_s, Vantage.Kind from, Layer... shown) {
         for (Layer layer : Layer.values()) {
             boolean wanted = java.util.Arrays.asList(shown).contains(layer);
-            if (studio.view().shows(layer) != wanted) {
-                studio.view().toggle(layer);
+            if (studio.diorama().view().shows(layer) != wanted) {
+                studio.diorama().view().toggle(layer);
             }
         }
         return studio.still(t_s, Vantage.of(from), LIGHT, FIGURES, false);
@@ -102,11 +102,11 @@ class SceneTest {
                     Vantage.Kind.SQUARE_ON, Vantage.Kind.PLAN, Vantage.Kind.ORBIT
                 }) {
             try (Studio studio = studio(debrief)) {
-                studio.view().look(Vantage.of(kind));
-                studio.view().orbit().place(100, 20, 250);
+                studio.diorama().view().look(Vantage.of(kind));
+                studio.diorama().view().orbit().place(100, 20, 250);
                 Pixels pixels = bare(studio, 92, kind);
                 float[] at = probe.place(studio, Vantage.of(kind), 1);
-                studio.view().enlarge(5);
+                studio.diorama().view().enlarge(5);
                 Pixels larger = bare(studio, 92, kind);
                 int changed = 0;
                 for (int y = (int) at[1] - 6; y <= at[1] + 6; y++) {
@@ -123,7 +123,7 @@ class SceneTest {
     void theGateRingIsWhereItsRadiusSays() throws NoGraphicsException {
         Debrief debrief = new SyntheticDebrief().withGate(20).build();
         try (Studio studio = studio(debrief)) {
-            studio.view().zoom(0.25);
+            studio.diorama().view().zoom(0.25);
             Pixels with = bare(studio, 120, Vantage.Kind.PLAN, Layer.GATES);
             Pixels without = bare(studio, 120, Vantage.Kind.PLAN);
             Probe probe = new Probe(WIDTH, HEIGHT);
@@ -144,8 +144,8 @@ class SceneTest {
         double gap_s = 113;
         try (Studio whole = studio(new SyntheticDebrief().build());
                 Studio holed = studio(new SyntheticDebrief().withGapAt(gap_s).build())) {
-            whole.view().toggleFrame();
-            holed.view().toggleFrame();
+            whole.diorama().view().toggleFrame();
+            holed.diorama().view().toggleFrame();
             assertTrue(
                     painted(holed, 118) < 0.85 * painted(whole, 118),
                     "a hole of 3 s in a trail of 10 s");
@@ -154,8 +154,8 @@ class SceneTest {
 
     /** Rows of the picture from above in which the right flyer's trail shows. */
     private static int painted(Studio studio, double t_s) {
-        studio.view().look(Vantage.of(Vantage.Kind.PLAN));
-        studio.view().zoom(0.04);
+        studio.diorama().view().look(Vantage.of(Vantage.Kind.PLAN));
+        studio.diorama().view().zoom(0.04);
         Pixels with = bare(studio, t_s, Vantage.Kind.PLAN, Layer.TRAILS);
         int rows = 0;
         for (int y = 0; y < HEIGHT; y++) {
@@ -187,7 +187,7 @@ class SceneTest {
                         HEIGHT,
                         Optional.empty(),
                         Optional.of(new Moment.Ghost(ghost, alignment)))) {
-            studio.view().zoom(0.3);
+            studio.diorama().view().zoom(0.3);
             Pixels with = bare(studio, 90, Vantage.Kind.SQUARE_ON, Layer.GHOST);
             Pixels without = bare(studio, 90, Vantage.Kind.SQUARE_ON);
             double[] off = Probe.leadAxes(ghost, 1);
@@ -228,7 +228,7 @@ class SceneTest {
             for (double t_s : new double[] {5, 61, 90, 120, 165}) {
                 for (Vantage vantage : Vantage.of(debrief)) {
                     studio.still(t_s, vantage, LIGHT, FIGURES, true);
-                    assertTrue(studio.heightOverGround_m() > 1.6, vantage.name());
+                    assertTrue(studio.diorama().heightOverGround_m() > 1.6, vantage.name());
                 }
             }
         }
