@@ -17,7 +17,8 @@ import picocli.CommandLine.Command;
             DraftVerb.class,
             SeasonVerb.class,
             ReplayVerb.class,
-            StillVerb.class
+            StillVerb.class,
+            ClipVerb.class
         },
         footer = {
             "",
