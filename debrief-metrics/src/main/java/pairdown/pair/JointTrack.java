@@ -23,6 +23,11 @@ final class JointTrack implements RelativeTrack {
         return new JointTrack(lead, JointSmoother.relative(lead, flyer, anchors));
     }
 
+    /** Mean squared misfit of the anchors against the logs; 0 without any. */
+    double anchorMisfit() {
+        return relative.anchorMisfit().orElse(0.0);
+    }
+
     @Override
     public double start_s() {
         return relative.start_s();

@@ -51,7 +51,8 @@ public final class PairAnalysis {
         refusals.addAll(matched.refusals());
         double[] limit_mps = limits_mps(rows);
         List<Touch> touch = touch(rows);
-        Optional<RelativeMotion> anchored = TouchAnchors.anchored(input, motion, touch, settings);
+        Optional<RelativeMotion> anchored =
+                TouchAnchors.anchored(input, motion, touch, settings, refusals);
         Optional<Approach> closest = ApproachFinder.closest(rows, motion);
         OptionalDouble gateIn_s = gateIn_s(rows);
         OptionalDouble leaving_s = Leaving.at_s(matched, closest);
@@ -143,8 +144,8 @@ public final class PairAnalysis {
     }
 
     private List<Touch> touch(PairRows rows) {
-        return input.slotArm().isPresent() && data.allowsTouch()
-                ? new TouchFinder(input, rows, settings.touch()).find()
+        return input.slotArm().isPresent()
+                ? new TouchFinder(input, rows, settings.touch(), data.allowsTouch()).find()
                 : List.of();
     }
 

@@ -12,11 +12,21 @@ import pairdown.vector.Vec3;
  * slot, so the slow relative error is observed, and taken off around it.
  */
 final class TouchAnchors {
+    /** Mean squared misfit of an anchor against logs that agree with it is about 1. */
+    private static final double MOST_MISFIT = 9;
+
     private TouchAnchors() {}
 
-    /** Empty where no touch is likely or the trajectories are not the smoother's own. */
+    /**
+     * Empty where no touch is likely, the logs contradict it, or the trajectories are not the
+     * smoother's own.
+     */
     static Optional<RelativeMotion> anchored(
-            PairInput input, RelativeMotion raw, List<Touch> touches, PairSettings settings) {
+            PairInput input,
+            RelativeMotion raw,
+            List<Touch> touches,
+            PairSettings settings,
+            List<String> refusals) {
         Optional<Vec3> slot = input.slotArm().map(LeverArm::vector_m);
         Optional<ReferencePoint> lead = RelativeTrack.smoothed(input.lead().trajectory());
         Optional<ReferencePoint> flyer = RelativeTrack.smoothed(input.flyer().trajectory());
@@ -28,7 +38,16 @@ final class TouchAnchors {
         if (anchors.isEmpty() || lead.isEmpty() || flyer.isEmpty()) {
             return Optional.empty();
         }
-        RelativeTrack track = JointTrack.of(lead.get(), flyer.get(), anchors);
+        JointTrack track = JointTrack.of(lead.get(), flyer.get(), anchors);
+        if (track.anchorMisfit() > MOST_MISFIT) {
+            refusals.add(
+                    input.lead().id()
+                            + "–"
+                            + input.flyer().id()
+                            + ": the logs contradict the marked touch, so no track is corrected"
+                            + " by it");
+            return Optional.empty();
+        }
         return Optional.of(PairAxes.motion(input, track, settings));
     }
 

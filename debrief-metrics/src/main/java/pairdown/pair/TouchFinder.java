@@ -26,8 +26,13 @@ final class TouchFinder {
     private final PairSettings.Contact settings;
     private final AircraftResponse response;
     private final boolean locksShow;
+    private final boolean graded;
 
-    TouchFinder(PairInput input, PairRows rows, PairSettings.Contact settings) {
+    /**
+     * @param graded whether the data may be asked at all; if not, only a person's marks are listed
+     */
+    TouchFinder(PairInput input, PairRows rows, PairSettings.Contact settings, boolean graded) {
+        this.graded = graded;
         this.input = input;
         this.rows = rows;
         this.settings = settings;
@@ -40,9 +45,9 @@ final class TouchFinder {
     }
 
     List<Touch> find() {
-        List<Span> locks = locksShow ? locks() : List.of();
+        List<Span> locks = graded && locksShow ? locks() : List.of();
         List<Touch> touches = new ArrayList<>();
-        List<Span> positions = positions();
+        List<Span> positions = graded ? positions() : List.of();
         for (Span lock : locks) {
             touches.add(ofLock(lock, positions));
         }

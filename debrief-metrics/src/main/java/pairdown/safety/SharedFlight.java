@@ -18,11 +18,14 @@ final class SharedFlight {
     static Optional<Span> of(Body jumper, Body other, SafetySettings settings) {
         OptionalDouble exit_s = jumper.exit_s();
         OptionalDouble opening_s = jumper.opening_s();
-        if (exit_s.isEmpty() || (other.role().isJumper() && other.exit_s().isEmpty())) {
+        if (exit_s.isEmpty() || opening_s.isEmpty()) {
+            return Optional.empty();
+        }
+        if (other.role().isJumper() && (other.exit_s().isEmpty() || other.opening_s().isEmpty())) {
             return Optional.empty();
         }
         double later_s = Math.max(exit_s.getAsDouble(), other.exit_s().orElse(-1e300));
-        double first_s = Math.min(opening_s.orElse(1e300), other.opening_s().orElse(1e300));
+        double first_s = Math.min(opening_s.getAsDouble(), other.opening_s().orElse(1e300));
         double from_s = later_s + settings.afterExit_s();
         double to_s =
                 Math.min(

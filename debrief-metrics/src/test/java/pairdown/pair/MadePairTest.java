@@ -3,8 +3,10 @@ package pairdown.pair;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import pairdown.time.Span;
 import pairdown.track.UnusableInputException;
 
 /**
@@ -57,5 +59,15 @@ class MadePairTest {
         PairErrors slow = PairStudy.run(2, s -> MadePair.touching(s, 1));
         assertEquals(0, slow.likely());
         assertEquals(2, slow.refused());
+    }
+
+    @Test
+    void aMarkThatTheLogsContradictCorrectsNothingAndSaysSo() throws UnusableInputException {
+        PairInput in =
+                MadePair.hovering(3, 5, 60).logged().withTouchMarks(List.of(new Span(71, 73)));
+        PairDebrief pair = PairAnalysis.analyse(in);
+        assertEquals(Touch.Grade.MARKED, pair.touch().get(0).grade());
+        assertTrue(pair.anchoredMotion().isEmpty());
+        assertTrue(pair.refusals().stream().anyMatch(r -> r.contains("contradict")));
     }
 }

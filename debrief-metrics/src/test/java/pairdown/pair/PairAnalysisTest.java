@@ -438,4 +438,36 @@ class PairAnalysisTest {
         assertEquals(0, pair.matched().total_s());
         assertTrue(pair.motion().isEmpty());
     }
+
+    @Test
+    void withoutAnOpeningTheFlightEndsWhereTheFlyerIsSlow() {
+        KnownMotion landed =
+                KnownMotion.of(
+                        60,
+                        10,
+                        t_s ->
+                                Scene.TOP_M
+                                        .plus(Scene.DIVE_MPS.times(Math.min(t_s, 30)))
+                                        .plus(new Vec3(-40, 0, -5 * Math.max(0, t_s - 30))));
+        PairInput in = Scene.input(Scene.diving(60), landed);
+        PairMember open = in.flyer().withFlight(OptionalDouble.of(0), OptionalDouble.empty());
+        PairDebrief pair =
+                PairAnalysis.analyse(
+                        new PairInput(
+                                in.lead(),
+                                open,
+                                in.slot(),
+                                in.slotArm(),
+                                in.frame(),
+                                0,
+                                in.wind(),
+                                in.target(),
+                                in.matched(),
+                                in.gate_m(),
+                                in.limits(),
+                                List.of()));
+        PairSeries s = pair.series();
+        assertEquals(30, s.time_s(s.size() - 1), 1.01);
+        assertTrue(pair.refusals().stream().anyMatch(r -> r.contains("no opening")));
+    }
 }

@@ -131,6 +131,21 @@ class LimitCheckTest {
     }
 
     @Test
+    void withoutAnOpeningNoSeparationIsJudged() {
+        Body a = flyer("amber", at(Vec3.ZERO));
+        Body b =
+                new Body(
+                        "blue",
+                        Role.FLYER,
+                        at(new Vec3(10, 0, 0)),
+                        0,
+                        OptionalDouble.of(0),
+                        OptionalDouble.empty());
+        Finding f = only(check(separationOnly(), List.of(a, b), List.of()), "minimumSeparation");
+        assertEquals(Outcome.CANNOT_TELL, f.outcome());
+    }
+
+    @Test
     void leadAndFlyerAreNoSeparationToBeJudgedAndTwelveAreSixtySix() {
         List<Body> bodies = new ArrayList<>();
         bodies.add(
