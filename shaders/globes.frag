@@ -2,7 +2,7 @@
 // In: place relative to the camera (m), normal.
 // Adjust: colour through a uniform; RIM and BODY below.
 #version 330 core
-const float BODY = 0.16; // share of the opacity in the middle
+const float BODY = 0.06; // share of the opacity in the middle
 const float RIM = 3.0;   // how narrow the edge is
 uniform vec4 colour;
 in vec3 v_relative_m;

@@ -181,15 +181,36 @@ public final class Camera {
         into.set(eye, direction, top, widest(view, 62), 0.1);
     }
 
+    /** A camera on the tip, ahead of the slot: on the flyer who comes, else outboard and aft. */
     private void wingtip(Moment moment, ViewState view, int side, Pose into) {
         Optional<Body> lead = moment.subject();
         if (lead.isEmpty()) {
             return;
         }
-        place(lead.get(), 0.2f, side * 7.2f, 1.5f, eye);
-        turn(lead.get(), -0.8f, side * 0.6f, -0.12f, direction);
+        place(lead.get(), 2.6f, side * 7.6f, 0.9f, eye);
+        Optional<Body> flyer = flyerOnSide(moment, side);
+        if (flyer.isPresent()) {
+            direction.set(flyer.get().east_m(), flyer.get().north_m(), flyer.get().up_m());
+            direction.sub(eye);
+        } else {
+            turn(lead.get(), -0.8f, side * 0.6f, -0.12f, direction);
+        }
         turn(lead.get(), 0, 0, 1, top);
         into.set(eye, direction, top, widest(view, 62), 0.1);
+    }
+
+    /** The flyer between exit and opening whose slot is on that side. */
+    private static Optional<Body> flyerOnSide(Moment moment, int side) {
+        List<Link> links = moment.links();
+        for (int i = 0; i < links.size(); i++) {
+            Link link = links.get(i);
+            boolean here =
+                    link.pair().slotArm().map(slot -> slot.right_m() * side > 0).orElse(false);
+            if (here && link.isPresent() && moment.body(link.flyer()).isPresent()) {
+                return Optional.of(moment.body(link.flyer()));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Looking at the slot, or at the lead where there is none; the head is the flyer's. */

@@ -18,6 +18,9 @@ final class Bodies implements AutoCloseable {
     /** Under this size on screen a marker stands in (px at 100 %). */
     private static final double LEAST_PX = 16;
 
+    /** A label keeps off its body by half its size on screen, but not further than this. */
+    private static final double MOST_KEEP_OFF_PX = 70;
+
     /** Travel of the control surfaces at the stop (deg): ordinary, for show. */
     private static final double ELEVATOR_TRAVEL_DEG = 25;
 
@@ -190,6 +193,7 @@ final class Bodies implements AutoCloseable {
         if (small) {
             label.marked(Marker.of(number), shown.isPredicted());
         }
+        label.keepOff((float) Math.min(stage.px(MOST_KEEP_OFF_PX), 0.42 * size_px));
         if (named) {
             label.row(0).add(shown.id());
             if (shown.isPredicted()) {

@@ -43,7 +43,7 @@ final class Compass {
         for (int i = 0; i < LETTERS.length; i++) {
             // Seen from the side the rose is a line: a letter at the back would lie on the front's.
             boolean flat = Math.abs(pose.forward().z) < 0.25;
-            if (!flat || Math.abs(across(pose, 90 * i)) > 0.45) {
+            if (!flat || Math.abs(across(pose, 90 * i)) > 0.72) {
                 canvas.text(
                         LETTERS[i],
                         x + across(pose, 90 * i) * radius * 1.18f,

@@ -84,7 +84,7 @@ final class Globes implements AutoCloseable {
                 gate,
                 gate,
                 gate,
-                Palette.withOpacity(stage.colour(link.flyer()), 110));
+                Palette.withOpacity(stage.colour(link.flyer()), 70));
     }
 
     /**
@@ -115,7 +115,7 @@ final class Globes implements AutoCloseable {
                 (float) (sx * size),
                 (float) (sy * size),
                 (float) (sz * size),
-                Palette.withOpacity(stage.palette().inkSoft(), 170));
+                Palette.withOpacity(stage.palette().inkSoft(), 140));
     }
 
     private void ball(

@@ -50,6 +50,7 @@ public final class Labels {
         private @Nullable Marker marker;
         private boolean hollow;
         private boolean fixed;
+        private float keepOff;
         private float left;
         private float top;
         private float width;
@@ -65,6 +66,12 @@ public final class Labels {
         Label marked(Marker shape, boolean isHollow) {
             marker = shape;
             hollow = isHollow;
+            return this;
+        }
+
+        /** Keeps this far off its point (px), so as not to cover what is there. */
+        Label keepOff(float px) {
+            keepOff = px;
             return this;
         }
 
@@ -100,6 +107,7 @@ public final class Labels {
         label.marker = null;
         label.hollow = false;
         label.fixed = false;
+        label.keepOff = 0;
         for (int i = 0; i < ROWS; i++) {
             label.rows[i].clear();
         }
@@ -172,7 +180,7 @@ public final class Labels {
         }
         for (float distance : DISTANCES) {
             for (float[] way : PLACES) {
-                float d = away * distance;
+                float d = Math.max(label.keepOff, away) * distance;
                 label.left =
                         label.x
                                 + way[0] * d
@@ -240,6 +248,17 @@ public final class Labels {
         Palette palette = theme.palette();
         float left = x + label.left;
         float top = y + label.top;
+        if (label.fixed) {
+            canvas.text(
+                    label.rows[0],
+                    left,
+                    top + size * 1.08f,
+                    Face.FIGURES,
+                    size,
+                    Align.LEFT,
+                    palette.ink());
+            return;
+        }
         drawLeader(canvas, theme, label, x, y);
         canvas.roundFill(
                 left,
@@ -268,7 +287,8 @@ public final class Labels {
     private static void drawLeader(Canvas canvas, Theme theme, Label label, float x, float y) {
         float nearX = Math.max(label.left, Math.min(label.left + label.width, label.x));
         float nearY = Math.max(label.top, Math.min(label.top + label.height, label.y));
-        if (Math.hypot(nearX - label.x, nearY - label.y) > theme.sizes().marker() * 2.5) {
+        double least = Math.max(label.keepOff * 1.2, theme.sizes().marker() * 2.5);
+        if (Math.hypot(nearX - label.x, nearY - label.y) > least) {
             canvas.line(
                     x + label.x,
                     y + label.y,

@@ -78,8 +78,11 @@ final class Ladder implements Drawable {
             if (stage.sight().project(e + r.x * tick, n + r.y * tick, u, xy)) {
                 Labels.Label label =
                         stage.labels().add(Labels.Rank.SCALE, xy[0], xy[1], soft).fixed();
-                stage.figures().add(label.row(0), Measure.HEIGHT, h);
-                label.row(0).add(' ').add(heights.datum());
+                stage.figures().addNumber(label.row(0), Measure.HEIGHT, h);
+                if (h + step > top) {
+                    stage.figures().addUnit(label.row(0), Measure.HEIGHT);
+                    label.row(0).add(' ').add(heights.datum());
+                }
             }
         }
     }

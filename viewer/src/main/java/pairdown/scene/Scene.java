@@ -146,7 +146,8 @@ public final class Scene implements AutoCloseable {
             note.add(" · ");
         }
         note.add("grid ");
-        s.figures().add(note, Measure.DISTANCE, ground.spacing_m(s));
+        note.addFixed(s.figures().shown(Measure.DISTANCE, ground.spacing_m(s)), 0, '.');
+        s.figures().addUnit(note, Measure.DISTANCE);
         if (s.view().shows(Layer.VECTORS)) {
             note.add(" · arrows: ").addFixed(Slots.ARROW_S, 0, '.').add(" s of relative motion");
         }
