@@ -52,23 +52,13 @@ public final class LogFiles {
     }
 
     /**
-     * Writes a track: its rows with a position, in CSV all of them.
+     * Whether a format can hold a track.
      *
-     * @param format one of {@link #writable()}
-     * @throws UnusableInputException if the format can't hold the track: most want instants and
-     *     positions
+     * @throws UnusableInputException if it can't: most want instants and positions
      * @throws IllegalArgumentException if there is no such format
      */
-    public static void write(Track track, String format, OutputStream out)
-            throws IOException, UnusableInputException {
-        TrackWriter writer =
-                WRITERS.stream()
-                        .filter(w -> w.key().equals(format))
-                        .findFirst()
-                        .orElseThrow(
-                                () ->
-                                        new IllegalArgumentException(
-                                                "no format '" + format + "', only " + writable()));
+    public static void requireWritable(Track track, String format) throws UnusableInputException {
+        TrackWriter writer = writer(format);
         String name = track.report().file();
         if (!track.hasAbsoluteTime() && !writer.allowsRelativeTime()) {
             throw new UnusableInputException(
@@ -78,7 +68,30 @@ public final class LogFiles {
             throw new UnusableInputException(
                     "has no positions, which " + format + " needs", name, "write it as csv");
         }
-        writer.write(track, out);
+    }
+
+    private static TrackWriter writer(String format) {
+        return WRITERS.stream()
+                .filter(w -> w.key().equals(format))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new IllegalArgumentException(
+                                        "no format '" + format + "', only " + writable()));
+    }
+
+    /**
+     * Writes a track: its rows with a position, in CSV all of them.
+     *
+     * @param format one of {@link #writable()}
+     * @throws UnusableInputException if the format can't hold the track: most want instants and
+     *     positions
+     * @throws IllegalArgumentException if there is no such format
+     */
+    public static void write(Track track, String format, OutputStream out)
+            throws IOException, UnusableInputException {
+        requireWritable(track, format);
+        writer(format).write(track, out);
     }
 
     /**

@@ -15,6 +15,8 @@ import picocli.CommandLine.Command;
         subcommands = {
             DebriefVerb.class,
             DraftVerb.class,
+            InspectVerb.class,
+            ConvertVerb.class,
             SeasonVerb.class,
             ReplayVerb.class,
             StillVerb.class,
