@@ -18,7 +18,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "inspect",
         mixinStandardHelpOptions = true,
-        description = "Says what a log is: format, rate, span, gaps, datum, what was skipped and why.")
+        description =
+                "Says what a log is: format, rate, span, gaps, datum, what was skipped and why.")
 final class InspectVerb implements Callable<Integer> {
     @Spec private CommandSpec spec = CommandSpec.create();
 

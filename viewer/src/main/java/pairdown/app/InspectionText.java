@@ -44,8 +44,7 @@ final class InspectionText {
 
     private static String what(Inspection log) {
         String format = log.report().format().toUpperCase(Locale.ROOT);
-        String rate =
-                log.rate_Hz().isPresent() ? ", " + rate(log.rate_Hz().getAsDouble()) : "";
+        String rate = log.rate_Hz().isPresent() ? ", " + rate(log.rate_Hz().getAsDouble()) : "";
         return log.fixes() > 0
                 ? format + " log, " + count(log.fixes(), "fix", "fixes") + rate
                 : format + " log without positions, " + count(log.rows(), "row", "rows") + rate;
@@ -83,13 +82,11 @@ final class InspectionText {
 
     private static String where(Geodetic fix, Inspection log) {
         String place =
-                String.format(
-                        Locale.ROOT, "%.6f, %.6f", fix.latitude_deg(), fix.longitude_deg());
+                String.format(Locale.ROOT, "%.6f, %.6f", fix.latitude_deg(), fix.longitude_deg());
         return "first fix: "
                 + place
                 + (log.firstFixHasHeight()
-                        ? String.format(
-                                Locale.ROOT, ", %.1f m above the ellipsoid", fix.height_m())
+                        ? String.format(Locale.ROOT, ", %.1f m above the ellipsoid", fix.height_m())
                         : ", without a height");
     }
 

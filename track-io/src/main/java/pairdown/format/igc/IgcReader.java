@@ -86,6 +86,10 @@ final class IgcReader {
     }
 
     private void fix(ByteLines lines) {
+        if (!lines.isWhole() && lines.length() < declaredLength()) {
+            notes.skip(lines.number(), "fix cut short at the end of the file");
+            return;
+        }
         if (!IgcFix.isFix(lines) || lines.length() < B_LENGTH) {
             notes.skip(
                     lines.number(),
@@ -111,6 +115,10 @@ final class IgcReader {
             notes.skip(lines.number(), "fix marked not three-dimensional (V)");
         }
         extras(lines, onFixes);
+    }
+
+    private int declaredLength() {
+        return onFixes.stream().mapToInt(IgcExtension::to).max().orElse(B_LENGTH);
     }
 
     private void position(ByteLines lines) {

@@ -117,7 +117,8 @@ public final class IgcWriter implements TrackWriter {
         degrees(b, more, lat, 2, lat < 0 ? 'S' : 'N');
         degrees(b, more, lon, 3, lon < 0 ? 'W' : 'E');
         b.append(Double.isNaN(height_m) ? 'V' : 'A');
-        b.append(metres(track.value(Channel.PRESSURE_ALTITUDE, row))).append(metres(height_m));
+        b.append(metres(track.value(Channel.PRESSURE_ALTITUDE, row)));
+        b.append(metres(notZero(height_m)));
         more.append(Decimal.padded(time.getNano() / 1_000_000, 3));
         for (Field field : fields) {
             more.append(extra(track.value(field.channel(), row), field));
@@ -131,6 +132,13 @@ public final class IgcWriter implements TrackWriter {
         b.append(Decimal.padded(steps / STEPS_PER_DEGREE, width));
         b.append(Decimal.padded(steps % STEPS_PER_DEGREE / 100, 5)).append(hemisphere);
         more.append(Decimal.padded(steps % 100, 2));
+    }
+
+    /** A satellite height of 00000 means that there is none: the nearest metre beside it. */
+    private static double notZero(double height_m) {
+        return Math.round(height_m) == 0 && !Double.isNaN(height_m)
+                ? height_m < 0 ? -1 : 1
+                : height_m;
     }
 
     private static String metres(double value) {

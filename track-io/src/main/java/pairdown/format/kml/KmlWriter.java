@@ -10,6 +10,7 @@ import java.util.List;
 import pairdown.format.source.Decimal;
 import pairdown.format.source.Segments;
 import pairdown.format.source.TrackWriter;
+import pairdown.geodesy.Geoid;
 import pairdown.track.Channel;
 import pairdown.track.EllipsoidHeight;
 import pairdown.track.Track;
@@ -58,7 +59,7 @@ public final class KmlWriter implements TrackWriter {
             w.write("<when>" + Segments.instant(track, row) + "</when>\n");
         }
         for (int row : rows) {
-            double msl_m = EllipsoidHeight.msl_m(track, row);
+            double msl_m = aboveGeoid_m(track, row);
             w.write("<gx:coord>");
             w.write(Decimal.of(track.value(Channel.LONGITUDE, row), DEGREE_DECIMALS) + " ");
             w.write(Decimal.of(track.value(Channel.LATITUDE, row), DEGREE_DECIMALS));
@@ -69,6 +70,15 @@ public final class KmlWriter implements TrackWriter {
             arrays(w, track, rows, extras);
         }
         w.write("</gx:Track>\n");
+    }
+
+    /** KML has no place for a receiver's own separation: its sea level is EGM96. */
+    private static double aboveGeoid_m(Track track, int row) {
+        return EllipsoidHeight.of(track, row)
+                - Geoid.egm96()
+                        .undulation_m(
+                                track.value(Channel.LATITUDE, row),
+                                track.value(Channel.LONGITUDE, row));
     }
 
     private static void arrays(Writer w, Track track, List<Integer> rows, List<Channel> extras)

@@ -29,6 +29,8 @@ public final class Xml {
         factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
         factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
         factory.setProperty(XMLInputFactory.IS_COALESCING, true);
+        // The parser's own constant for it is marked deprecated, the property is not.
+        factory.setProperty("com.ctc.wstx.lazyParsing", false);
         factory.setProperty(WstxInputProperties.P_MAX_TEXT_LENGTH, MOST_TEXT);
         factory.setProperty(WstxInputProperties.P_MAX_ATTRIBUTE_SIZE, MOST_ATTRIBUTE);
         factory.setProperty(WstxInputProperties.P_MAX_ELEMENT_DEPTH, MOST_DEPTH);

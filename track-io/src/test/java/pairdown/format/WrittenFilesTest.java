@@ -1,0 +1,140 @@
+package pairdown.format;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.jenetics.jpx.GPX;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import javax.xml.XMLConstants;
+import javax.xml.transform.stream.StreamSource;
+import javax.xml.validation.SchemaFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import pairdown.track.Channel;
+import pairdown.track.EllipsoidHeight;
+import pairdown.track.Track;
+import pairdown.track.UnusableInputException;
+
+/** Written files keep their format's rules and read back equal within its resolution. */
+class WrittenFilesTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "gpx, 1e-9, 3e-4, 1e-6",
+        "kml, 1e-9, 6e-4, 1e-6",
+        "geojson, 1e-9, 6e-4, 1e-6",
+        "csv, 1e-9, 1e-4, 1e-6",
+        "nmea, 1e-9, 6e-4, 1e-3",
+        "igc, 1e-7, 1.01, 1e-3"
+    })
+    void whatIsWrittenReadsBackEqual(String format, double deg, double m, double s)
+            throws Exception {
+        for (String log :
+                new String[] {
+                    "nmea-rtk-10hz.nmea",
+                    "igc-over-midnight.igc.gz",
+                    "igc-extra-decimals-geoid.igc",
+                    "gpx-ride.gpx"
+                }) {
+            Track track = TestLogs.read(TestLogs.reference(log));
+            Track back = TestLogs.read(TestLogs.written(track, format));
+            assertEquals(format, back.report().format());
+            assertEquals(track.size(), back.size(), log);
+            for (int row = 0; row < track.size(); row++) {
+                assertEquals(time_s(track, row), time_s(back, row), s);
+                assertEquals(
+                        track.value(Channel.LATITUDE, row), back.value(Channel.LATITUDE, row), deg);
+                assertEquals(
+                        track.value(Channel.LONGITUDE, row),
+                        back.value(Channel.LONGITUDE, row),
+                        deg);
+                assertEquals(EllipsoidHeight.of(track, row), EllipsoidHeight.of(back, row), m);
+            }
+        }
+    }
+
+    private static double time_s(Track track, int row) {
+        return track.epoch().orElseThrow().getEpochSecond() - 1.4e9 + track.time_s(row);
+    }
+
+    /** The schema published by TopoGrafix; an independent reader, jpx 3.1.0 in its strict mode. */
+    @ParameterizedTest
+    @ValueSource(strings = {"nmea-rtk-10hz.nmea", "igc-bad-line.igc", "gpx-ride.gpx"})
+    void gpxIsValidAndAnotherReaderSeesTheSamePoints(String log) throws Exception {
+        Track track = TestLogs.read(TestLogs.reference(log));
+        byte[] written = TestLogs.written(track, "gpx");
+        SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI)
+                .newSchema(WrittenFilesTest.class.getResource("reference/gpx-1.1.xsd"))
+                .newValidator()
+                .validate(new StreamSource(new ByteArrayInputStream(written)));
+        long points =
+                GPX.Reader.of(GPX.Reader.Mode.STRICT)
+                        .read(new ByteArrayInputStream(written))
+                        .tracks()
+                        .flatMap(t -> t.segments())
+                        .mapToLong(segment -> segment.points().count())
+                        .sum();
+        assertEquals(TestLogs.fixes(track), points);
+    }
+
+    /** FAI/IGC Technical Specification AL8: A first, one date, I before B, columns as declared. */
+    @Test
+    void igcKeepsTheGrammar() throws Exception {
+        Track track = TestLogs.read(TestLogs.reference("nmea-rtk-10hz.nmea"));
+        String text = new String(TestLogs.written(track, "igc"), StandardCharsets.US_ASCII);
+        String[] lines = text.split("\r\n", -1);
+        assertTrue(lines[0].matches("A[A-Z]{3}[A-Z0-9]{0,3}"), lines[0]);
+        assertEquals("HFDTE180320", lines[1]);
+        int length = 0;
+        for (String line : lines) {
+            assertTrue(line.length() <= 76, line);
+            if (line.startsWith("I")) {
+                length = Integer.parseInt(line.substring(line.length() - 5, line.length() - 3));
+            }
+            if (line.startsWith("B")) {
+                assertEquals(length, line.length(), line);
+                assertTrue(
+                        line.matches(
+                                "B\\d{6}\\d{7}[NS]\\d{8}[EW][AV][-0-9]\\d{4}[-0-9]\\d{4}\\d*"));
+            }
+        }
+    }
+
+    /**
+     * The two longitudes of the date line are one place, and the schema allows only one of them.
+     */
+    @Test
+    void theDateLineIsWrittenAsMinus180InGpx() throws Exception {
+        Track track = TestLogs.read("time,lat,lon", "2031-05-14T15:02:12Z,-16.8,180");
+        String text = new String(TestLogs.written(track, "gpx"), StandardCharsets.UTF_8);
+        assertTrue(text.contains("lon=\"-180\""));
+    }
+
+    @Test
+    void everyChannelSurvivesCsvGpxKmlAndGeoJson() throws Exception {
+        Track track =
+                TestLogs.read(
+                        "time,latitude_deg,longitude_deg,heightEllipsoid_m,velocityDown_mps,pitch_deg",
+                        "2031-05-14T15:02:12Z,-24.5,15.5,3600,17.5,-21.5",
+                        "2031-05-14T15:02:13Z,-24.6,15.6,3580,17.75,");
+        for (String format : new String[] {"csv", "gpx", "kml", "geojson"}) {
+            Track back = TestLogs.read(TestLogs.written(track, format));
+            assertEquals(17.5, back.value(Channel.VELOCITY_DOWN, 0), format);
+            assertEquals(-21.5, back.value(Channel.PITCH, 0), format);
+            assertTrue(Double.isNaN(back.value(Channel.PITCH, 1)), format);
+        }
+    }
+
+    @Test
+    void aLogWithoutInstantsIsRefusedWhereTheFormatNeedsThem() throws Exception {
+        Track track = TestLogs.read("elapsed (s),IAS (kt)", "0.0,74", "0.1,75");
+        assertThrows(UnusableInputException.class, () -> TestLogs.written(track, "gpx"));
+        Track back = TestLogs.read(TestLogs.written(track, "csv"));
+        assertEquals(2, back.size());
+        assertTrue(back.epoch().isEmpty());
+    }
+}
