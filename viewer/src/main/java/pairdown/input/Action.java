@@ -101,6 +101,7 @@ public enum Action {
     TAIL(Group.PANELS),
     SEASON(Group.PANELS),
     MARKS(Group.PANELS),
+    CHOOSE_STRIPS(Group.PANELS),
     PANEL_DOWN(Group.PANELS),
     PANEL_UP(Group.PANELS),
     BIG_FIGURES(Group.PANELS),

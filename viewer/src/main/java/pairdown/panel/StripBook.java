@@ -26,6 +26,12 @@ final class StripBook {
     /** Heights and sinks change over seconds (Hz). */
     private static final double MOTION_RATE_HZ = 5;
 
+    /** A gap strip that showed more would flatten what matters (m). */
+    private static final double FAR_M = 100;
+
+    /** Likewise in gates. */
+    private static final double FAR_GATES = 5;
+
     /** Travel from which on a control counts as near its stop (%), as the episode's sign has it. */
     private static final double NEAR_STOP_PCT = 85;
 
@@ -90,6 +96,8 @@ final class StripBook {
                 false,
                 0,
                 10,
+                0,
+                Math.max(FAR_M, FAR_GATES * debrief.attempt().gate_m().orElse(0)),
                 curves,
                 gate,
                 List.of(),
@@ -109,6 +117,8 @@ final class StripBook {
                 true,
                 -2,
                 4,
+                -10,
+                15,
                 curves,
                 List.of(),
                 List.of(),
@@ -130,6 +140,8 @@ final class StripBook {
                 true,
                 -3,
                 3,
+                -8,
+                8,
                 curves,
                 List.of(),
                 List.of(
@@ -155,6 +167,8 @@ final class StripBook {
                 false,
                 target.map(t -> t.airspeed_mps() - 5).orElse(30.0),
                 target.map(t -> t.airspeed_mps() + 5).orElse(45.0),
+                0,
+                90,
                 curves,
                 target.map(t -> List.of(new StripData.Level(t.airspeed_mps(), targetLabel())))
                         .orElse(List.of()),
@@ -181,7 +195,7 @@ final class StripBook {
                                 new Curve(
                                         participant.id(),
                                         number,
-                                        pairOf(participant),
+                                        pairOf(participant, number),
                                         false,
                                         motion(number, (state) -> -state[5]))));
         Optional<Target> target = debrief.attempt().target();
@@ -191,6 +205,8 @@ final class StripBook {
                 false,
                 0,
                 target.map(t -> t.sink_mps() + 5).orElse(20.0),
+                -5,
+                60,
                 curves,
                 target.map(t -> List.of(new StripData.Level(t.sink_mps(), targetLabel())))
                         .orElse(List.of()),
@@ -215,7 +231,7 @@ final class StripBook {
                                 new Curve(
                                         participant.id(),
                                         number,
-                                        pairOf(participant),
+                                        pairOf(participant, number),
                                         false,
                                         motion(number, heights::of))));
         List<StripData.Level> lines = new ArrayList<>();
@@ -227,6 +243,8 @@ final class StripBook {
                 false,
                 heights.breakOff_m().orElse(1000) - 100,
                 heights.breakOff_m().orElse(1000) + 500,
+                -500,
+                10_000,
                 curves,
                 lines,
                 List.of(),
@@ -243,6 +261,8 @@ final class StripBook {
                 true,
                 -60,
                 60,
+                -100,
+                120,
                 curves,
                 List.of(new StripData.Level(0, words.get("strip.idle"))),
                 List.of(),
@@ -258,6 +278,8 @@ final class StripBook {
                 true,
                 -100,
                 100,
+                -100,
+                100,
                 curves,
                 List.of(
                         new StripData.Level(NEAR_STOP_PCT, words.get("strip.near-stop")),
@@ -269,7 +291,7 @@ final class StripBook {
     private Optional<Curve> logged(Channel channel, int number, String label) {
         return debrief.lead()
                 .map(lead -> lead.systems().get(channel))
-                .map(s -> new Curve(words.get(label), number, -1, false, Pyramid.of(s)));
+                .map(s -> new Curve(words.get(label), number, Curve.ALWAYS, false, Pyramid.of(s)));
     }
 
     private StripData effectiveness() {
@@ -302,7 +324,7 @@ final class StripBook {
                                         new Curve(
                                                 words.get("strip." + kind.key()),
                                                 0,
-                                                -1,
+                                                Curve.ALWAYS,
                                                 false,
                                                 Pyramid.of(s))));
         return new StripData(
@@ -311,6 +333,8 @@ final class StripBook {
                 false,
                 least,
                 greatest,
+                -0.5,
+                3,
                 curves,
                 to,
                 List.of(),
@@ -322,11 +346,19 @@ final class StripBook {
         List<Curve> curves = new ArrayList<>();
         forAll(
                 (participant, number) ->
-                        curves.add(new Curve(participant.id(), number, -1, false, sigma(number))));
+                        curves.add(
+                                new Curve(
+                                        participant.id(),
+                                        number,
+                                        Curve.ALWAYS,
+                                        false,
+                                        sigma(number))));
         return new StripData(
                 StripKind.TRUST,
                 Measure.DISTANCE,
                 false,
+                0,
+                1,
                 0,
                 1,
                 curves,
@@ -383,17 +415,19 @@ final class StripBook {
     }
 
     private Curve own(ParticipantDebrief participant, int number, Series series) {
-        return new Curve(participant.id(), number, pairOf(participant), false, Pyramid.of(series));
+        return new Curve(
+                participant.id(), number, pairOf(participant, number), false, Pyramid.of(series));
     }
 
-    /** The pair a participant flies in; −1 for a lead or a ship, which are always shown. */
-    private int pairOf(ParticipantDebrief participant) {
+    /** The pair a participant flies in, or how it is shown without one. */
+    private int pairOf(ParticipantDebrief participant, int number) {
         for (int i = 0; i < debrief.pairs().size(); i++) {
             if (debrief.pairs().get(i).flyer().equals(participant.id())) {
                 return i;
             }
         }
-        return -1;
+        boolean isLead = recording.subject() == number;
+        return isLead ? Curve.ALWAYS : Curve.BESIDE;
     }
 
     private String whyNoPair() {

@@ -10,6 +10,8 @@ import pairdown.words.Measure;
  * @param isSigned whether values have a direction and are shown with a plus
  * @param least value that the axis always holds
  * @param greatest value that the axis always holds
+ * @param floor value under which nothing is drawn, so that far ones do not flatten the rest
+ * @param ceiling likewise above
  * @param lines limits and targets that stay the same
  * @param bands tolerances that stay the same
  * @param why in words, why there is nothing to show; empty where there is
@@ -20,6 +22,8 @@ record StripData(
         boolean isSigned,
         double least,
         double greatest,
+        double floor,
+        double ceiling,
         List<Curve> curves,
         List<Level> lines,
         List<Band> bands,

@@ -49,6 +49,7 @@ public final class Desk {
     private ViewerSettings settings;
     private final Map<PanelKind, Integer> scroll = new EnumMap<>(PanelKind.class);
     private final StringBuilder typed = new StringBuilder();
+    private boolean skipsNext;
     private int chosenPair;
     private int chosenMark = -1;
     private int stripScroll;
@@ -222,6 +223,7 @@ public final class Desk {
     /** Begins asking for something typed, with a text to begin with. */
     public void ask(Asking what, String first) {
         asking = what;
+        skipsNext = false;
         typed.setLength(0);
         typed.append(first);
     }
@@ -232,7 +234,15 @@ public final class Desk {
     }
 
     public void type(int codePoint) {
-        typed.appendCodePoint(codePoint);
+        if (!skipsNext) {
+            typed.appendCodePoint(codePoint);
+        }
+        skipsNext = false;
+    }
+
+    /** The next character typed is that of the key which asked: it is not part of the answer. */
+    public void skipNextCharacter() {
+        skipsNext = true;
     }
 
     public void eraseLast() {

@@ -11,6 +11,8 @@ public enum PanelKind {
     TAIL,
     SEASON,
     MARKS,
+    /** Which strips are shown. */
+    STRIPS,
     NONE;
 
     /** Its name in texts and files. */

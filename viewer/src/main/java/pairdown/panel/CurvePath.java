@@ -1,0 +1,112 @@
+package pairdown.panel;
+
+import pairdown.gl.Canvas;
+
+/** Draws a pyramid as a line of at most as many points as fit the pixels; holes stay holes. */
+final class CurvePath {
+    private final Canvas canvas;
+    private final float[] xy;
+    private int count;
+
+    /**
+     * @param xy filled over and over; its length bounds the points of one stroke
+     */
+    CurvePath(Canvas canvas, float[] xy) {
+        this.canvas = canvas;
+        this.xy = xy;
+    }
+
+    void draw(
+            Pyramid values,
+            Axis axis,
+            float left,
+            float width,
+            double from_s,
+            double to_s,
+            float thickness,
+            int rgba) {
+        count = 0;
+        double samples = (to_s - from_s) / values.step_s();
+        int columns = (int) Math.min(width, xy.length / 4.0 - 1);
+        if (samples < 2.0 * columns) {
+            samples(values, axis, left, width, from_s, to_s, thickness, rgba);
+        } else {
+            columns(values, axis, left, width / columns, columns, from_s, to_s, thickness, rgba);
+        }
+        stroke(thickness, rgba);
+    }
+
+    /** Few samples: each is a point. */
+    private void samples(
+            Pyramid values,
+            Axis axis,
+            float left,
+            float width,
+            double from_s,
+            double to_s,
+            float thickness,
+            int rgba) {
+        double step_s = values.step_s();
+        int first = Math.max(0, (int) Math.floor((from_s - values.start_s()) / step_s));
+        int last = Math.min(values.size() - 1, (int) Math.ceil((to_s - values.start_s()) / step_s));
+        for (int i = first; i <= last; i++) {
+            double t_s = values.start_s() + i * step_s;
+            double value = values.at(t_s);
+            if (Double.isNaN(value)) {
+                stroke(thickness, rgba);
+            } else {
+                point(left + (float) ((t_s - from_s) / (to_s - from_s) * width), axis.y(value));
+            }
+        }
+    }
+
+    /** Many samples: the least and greatest of each column, the nearer to the last point first. */
+    private void columns(
+            Pyramid values,
+            Axis axis,
+            float left,
+            float columnWidth,
+            int columns,
+            double from_s,
+            double to_s,
+            float thickness,
+            int rgba) {
+        double step_s = (to_s - from_s) / columns;
+        for (int c = 0; c < columns; c++) {
+            double t_s = from_s + c * step_s;
+            float low = values.least(t_s, t_s + step_s);
+            if (Float.isNaN(low)) {
+                stroke(thickness, rgba);
+                continue;
+            }
+            float x = left + (c + 0.5f) * columnWidth;
+            float yLow = axis.y(low);
+            float yHigh = axis.y(values.greatest(t_s, t_s + step_s));
+            boolean lowFirst =
+                    count == 0
+                            || Math.abs(xy[2 * count - 1] - yLow)
+                                    < Math.abs(xy[2 * count - 1] - yHigh);
+            point(x, lowFirst ? yLow : yHigh);
+            if (Math.abs(yLow - yHigh) > 0.5f) {
+                point(x, lowFirst ? yHigh : yLow);
+            }
+        }
+    }
+
+    private void point(float x, float y) {
+        if (2 * count + 1 < xy.length) {
+            xy[2 * count] = x;
+            xy[2 * count + 1] = y;
+            count++;
+        }
+    }
+
+    private void stroke(float thickness, int rgba) {
+        if (count == 1) {
+            canvas.disc(xy[0], xy[1], thickness, rgba);
+        } else {
+            canvas.polyline(xy, count, thickness, rgba);
+        }
+        count = 0;
+    }
+}

@@ -1,0 +1,120 @@
+package pairdown.panel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import pairdown.input.Action;
+import pairdown.input.Command;
+import pairdown.pair.Approach;
+import pairdown.pair.GateHeld;
+import pairdown.pair.MatchedWindow;
+import pairdown.pair.PairDebrief;
+import pairdown.pair.PairSeries.Figure;
+import pairdown.pair.Touch;
+import pairdown.replay.Desk;
+import pairdown.words.Figures;
+import pairdown.words.Measure;
+import pairdown.words.Words;
+
+/** A card for each flyer: what the team asks first. Pressing it chooses the flyer. */
+final class FlyerRows {
+    private final Board board;
+    private final Words words;
+    private final Figures figures;
+
+    FlyerRows(Board board, Words words, Figures figures) {
+        this.board = board;
+        this.words = words;
+        this.figures = figures;
+    }
+
+    List<Row> rows(Desk desk) {
+        List<Row> rows = new ArrayList<>();
+        List<PairDebrief> pairs = board.debrief().pairs();
+        for (int i = 0; i < pairs.size(); i++) {
+            rows.add(row(pairs.get(i), i, i == board.pair(desk)));
+        }
+        if (rows.isEmpty()) {
+            rows.add(Row.sentence(words.get("strip.why.pair")));
+        }
+        return rows;
+    }
+
+    private Row row(PairDebrief pair, int number, boolean chosen) {
+        String verdict =
+                pair.gateHeld()
+                        .map(g -> words.get("verdict." + g.verdict().key()))
+                        .orElse(words.get("verdict.none"));
+        String name = pair.slot().map(s -> pair.flyer() + " · " + s).orElse(pair.flyer());
+        return Row.about(board.recording().indexOf(pair.flyer()).orElse(-1), name, verdict)
+                .with(cells(pair))
+                .saying(said(pair))
+                .doing(new Command(Action.CHOOSE_FLYER, number), chosen);
+    }
+
+    private List<Row.Cell> cells(PairDebrief pair) {
+        List<Row.Cell> cells = new ArrayList<>();
+        OptionalDouble planned =
+                pair.gateHeld().stream().mapToDouble(GateHeld::planned_m).findFirst();
+        OptionalDouble median =
+                pair.gateHeld().map(GateHeld::median_m).orElse(OptionalDouble.empty());
+        add(cells, "flyer.gate", Measure.DISTANCE, planned);
+        add(cells, "flyer.median", Measure.DISTANCE, median);
+        add(
+                cells,
+                "flyer.match",
+                Measure.DURATION,
+                pair.matched().longest().stream()
+                        .mapToDouble(MatchedWindow::duration_s)
+                        .findFirst());
+        add(cells, "flyer.closure", Measure.CLOSURE, worstClosure(pair));
+        add(cells, "flyer.left", Measure.DURATION, pair.heightLeftAtMatch_s());
+        cells.add(
+                new Row.Cell(
+                        words.get("flyer.least"),
+                        pair.leastGap()
+                                .flatMap(Approach::gap_m)
+                                .or(() -> pair.closest().map(Approach::separation_m))
+                                .map(e -> figures.text(Measure.DISTANCE, e))
+                                .orElse(Figures.MISSING)));
+        return cells;
+    }
+
+    private void add(List<Row.Cell> cells, String name, Measure measure, OptionalDouble value) {
+        cells.add(new Row.Cell(words.get(name), figures.text(measure, value)));
+    }
+
+    /**
+     * The greatest closure against the limit is what exceedances hold; else the greatest closure.
+     */
+    private static OptionalDouble worstClosure(PairDebrief pair) {
+        OptionalDouble over =
+                pair.closureExceedances().stream().mapToDouble(c -> c.worst_mps()).max();
+        if (over.isPresent()) {
+            return over;
+        }
+        double greatest = Double.NaN;
+        for (int i = 0; i < pair.series().size(); i++) {
+            double v = pair.series().value(Figure.CLOSURE_RATE, i);
+            greatest = Double.isNaN(greatest) || v > greatest ? v : greatest;
+        }
+        return Double.isNaN(greatest) ? OptionalDouble.empty() : OptionalDouble.of(greatest);
+    }
+
+    private List<String> said(PairDebrief pair) {
+        List<String> said = new ArrayList<>();
+        if (!pair.closureExceedances().isEmpty()) {
+            said.add(words.get("flyer.over", Integer.toString(pair.closureExceedances().size())));
+        }
+        for (Touch touch : pair.touch()) {
+            said.add(
+                    words.get(
+                            "flyer.touch",
+                            words.get("touch." + touch.grade().key()),
+                            figures.text(Measure.DURATION, touch.span().duration_s())));
+        }
+        said.addAll(pair.matched().refusals());
+        said.addAll(pair.refusals());
+        return said;
+    }
+}

@@ -1,0 +1,221 @@
+package pairdown.panel;
+
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import pairdown.attempt.Mark;
+import pairdown.attempt.MarksFile;
+import pairdown.gl.FolderDialog;
+import pairdown.gl.Key;
+import pairdown.gl.WindowEvent;
+import pairdown.input.Action;
+import pairdown.input.Command;
+import pairdown.input.HitAreas;
+import pairdown.input.Keymap;
+import pairdown.input.Pointer;
+import pairdown.replay.Desk;
+import pairdown.settings.SettingsFile;
+import pairdown.settings.ViewerSettings;
+import pairdown.track.UnusableInputException;
+
+/**
+ * Where a person's doings arrive: it turns a window's events into commands, has the operator carry
+ * them out, and does what touches files: opening, marks, settings. Commands and events that are the
+ * scene's or the window's are handed on.
+ */
+public final class Front {
+    private final Desk desk;
+    private final Operator operator;
+    private final Keymap keys;
+    private final Opening opening;
+    private final SettingsFile settingsFile;
+    private final Pointer pointer = new Pointer();
+    private ViewerSettings written;
+    private Optional<Path> attemptFolder = Optional.empty();
+
+    public Front(
+            Desk desk, Operator operator, Keymap keys, Opening opening, SettingsFile settingsFile) {
+        this.desk = desk;
+        this.operator = operator;
+        this.keys = keys;
+        this.opening = opening;
+        this.settingsFile = settingsFile;
+        this.written = desk.settings();
+    }
+
+    public Pointer pointer() {
+        return pointer;
+    }
+
+    /**
+     * Takes an event of the window.
+     *
+     * @param areas what lies under the pointer
+     * @param scene gets events over the scene
+     * @param others gets commands that are neither time's nor the desk's nor files'
+     */
+    public void take(
+            WindowEvent event,
+            HitAreas areas,
+            Consumer<WindowEvent> scene,
+            Consumer<Command> others) {
+        if (event instanceof WindowEvent.KeyTurned key) {
+            if (key.pressed()) {
+                pressed(key, others);
+            }
+        } else if (event instanceof WindowEvent.Typed typed) {
+            if (desk.asking() != Desk.Asking.NOTHING) {
+                desk.type(typed.codePoint());
+            }
+        } else if (event instanceof WindowEvent.Dropped dropped) {
+            opening.open(dropped.paths());
+        } else if (!pointer.take(event, areas, command -> apply(command, others))) {
+            scene.accept(event);
+        }
+    }
+
+    private void pressed(WindowEvent.KeyTurned key, Consumer<Command> others) {
+        if (desk.asking() != Desk.Asking.NOTHING) {
+            switch (key.key()) {
+                case ENTER, PAD_ENTER -> accept();
+                case ESCAPE -> apply(Command.of(Action.CANCEL), others);
+                case BACKSPACE -> desk.eraseLast();
+                default -> {}
+            }
+            return;
+        }
+        Key main = key.key() == Key.PAD_ENTER ? Key.ENTER : key.key();
+        keys.action(main, key.held()).ifPresent(action -> apply(Command.of(action), others));
+        // The key that asked also arrives as a character typed, unless another was held with it.
+        boolean types = !key.held().control() && !key.held().alt();
+        if (types && desk.asking() != Desk.Asking.NOTHING) {
+            desk.skipNextCharacter();
+        }
+    }
+
+    /** Carries out a command, or hands it on. */
+    public void apply(Command command, Consumer<Command> others) {
+        boolean done = files(command) || operator.apply(command);
+        if (!done) {
+            others.accept(command);
+        }
+        keepSettings();
+    }
+
+    private boolean files(Command command) {
+        switch (command.action()) {
+            case OPEN -> openByDialog();
+            case OPEN_LAST -> openRecent(0);
+            case OPEN_RECENT -> openRecent((int) command.value());
+            case OPEN_ATTEMPT -> openAttempt((int) command.value());
+            case ACCEPT -> accept();
+            case DELETE_MARK -> keepMarks(operator.marksWithoutChosen());
+            default -> {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void openByDialog() {
+        FolderDialog.Answer answer = FolderDialog.ask();
+        switch (answer.outcome()) {
+            case CHOSEN -> answer.folder().ifPresent(opening::open);
+            case LEFT -> {}
+            case NONE_HERE -> desk.ask(Desk.Asking.PATH, "");
+        }
+    }
+
+    private void openRecent(int number) {
+        List<String> recent = desk.settings().recent();
+        if (number >= 0 && number < recent.size()) {
+            opening.open(Path.of(recent.get(number)));
+        }
+    }
+
+    private void openAttempt(int number) {
+        if (number >= 0 && number < desk.season().size()) {
+            opening.open(desk.season().get(number).folder());
+        }
+    }
+
+    private void accept() {
+        Desk.Asking asked = desk.asking();
+        switch (asked) {
+            case TIME -> {
+                if (!operator.seekTyped()) {
+                    problem("'" + desk.typed() + "' is no time; type 15:02:11.3 or +12.5");
+                }
+            }
+            case NOTE -> keepMarks(operator.marksWithTyped());
+            case PATH -> openTyped(desk.typed().toString().strip());
+            case NOTHING -> {
+                return;
+            }
+        }
+        desk.ask(Desk.Asking.NOTHING, "");
+    }
+
+    private void openTyped(String typed) {
+        try {
+            if (!typed.isEmpty()) {
+                opening.open(Path.of(typed));
+            }
+        } catch (InvalidPathException e) {
+            problem("'" + typed + "' is no path; type where the attempt's folder lies");
+        }
+    }
+
+    private void keepMarks(List<Mark> marks) {
+        if (attemptFolder.isEmpty()) {
+            return;
+        }
+        try {
+            MarksFile.write(attemptFolder.get(), marks);
+            desk.marks(marks);
+        } catch (IOException e) {
+            problem(
+                    attemptFolder.get().resolve(MarksFile.NAME)
+                            + ": the mark could not be kept ("
+                            + e.getMessage()
+                            + "); check the folder's permissions");
+        }
+    }
+
+    private void problem(String text) {
+        desk.tell(Optional.of(new Desk.Notice(text, true)));
+    }
+
+    private void keepSettings() {
+        if (desk.settings().equals(written)) {
+            return;
+        }
+        written = desk.settings();
+        try {
+            settingsFile.write(written);
+        } catch (IOException e) {
+            problem(
+                    settingsFile.path()
+                            + ": settings could not be kept ("
+                            + e.getMessage()
+                            + "); they hold until the window is shut");
+        }
+    }
+
+    /** What was opened is shown from now on: its marks, and its folder among the recent ones. */
+    public void opened(Path folder) {
+        desk.forgetAttempt();
+        attemptFolder = Optional.of(folder);
+        desk.start(false);
+        try {
+            desk.marks(MarksFile.read(folder));
+        } catch (UnusableInputException e) {
+            problem(String.valueOf(e.getMessage()));
+        }
+        desk.settings(desk.settings().withOpened(folder.toAbsolutePath().toString()));
+        keepSettings();
+    }
+}

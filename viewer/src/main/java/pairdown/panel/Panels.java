@@ -1,0 +1,263 @@
+package pairdown.panel;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import pairdown.gl.Canvas;
+import pairdown.gl.Canvas.Align;
+import pairdown.gl.Canvas.Face;
+import pairdown.input.HitAreas;
+import pairdown.input.Keymap;
+import pairdown.replay.Desk;
+import pairdown.replay.Moment;
+import pairdown.replay.Playback;
+import pairdown.replay.Recording;
+import pairdown.settings.PanelKind;
+import pairdown.settings.ViewerSettings;
+import pairdown.theme.Theme;
+import pairdown.words.Figures;
+import pairdown.words.Words;
+
+/**
+ * All panels of the window. {@link #draw} draws a frame of them and refreshes {@link #areas}; the
+ * scene has the rectangle {@link #scene}. What changes seldom is kept as pictures, each under a key
+ * of all it depends on.
+ */
+public final class Panels {
+    private static final int SCRUB = 0;
+    private static final int BUTTONS = 1;
+    private static final int STRIPS = 2;
+    private static final int SIDE = 3;
+    private static final int RAIL = 4;
+    private static final int OVERLAY = 5;
+    private static final int MESSAGES = 6;
+    private static final int LAYERS = 7;
+
+    private final Words words;
+    private final Keymap keys;
+    private final HitAreas areas = new HitAreas(LAYERS);
+    private Optional<Board> board = Optional.empty();
+    private @Nullable Frame frame;
+
+    /** What stays the same while window, settings and canvas do. */
+    private record Frame(
+            Canvas canvas,
+            Theme theme,
+            ViewerSettings settings,
+            int width_px,
+            int height_px,
+            Sheet sheet,
+            Layout layout,
+            StripPainter strips,
+            Transport transport,
+            long key) {}
+
+    public Panels(Words words, Keymap keys) {
+        this.words = words;
+        this.keys = keys;
+    }
+
+    /** From now on this recording is shown, and {@code operator} works on it. */
+    public void show(Recording recording, Playback playback, Operator operator) {
+        Board made = new Board(recording, words);
+        board = Optional.of(made);
+        operator.operate(made, playback);
+    }
+
+    /** What can be pressed, as drawn last. */
+    public HitAreas areas() {
+        return areas;
+    }
+
+    /** Where the scene lies for a window of this size: what the panels leave. */
+    public Rect scene(int width_px, int height_px, Theme theme, ViewerSettings settings) {
+        return Layout.of(width_px, height_px, theme.sizes(), settings).scene();
+    }
+
+    /**
+     * Draws a frame.
+     *
+     * @param moment the moment shown; empty while nothing is open
+     */
+    public void draw(
+            Canvas canvas,
+            Theme theme,
+            int width_px,
+            int height_px,
+            Desk desk,
+            Optional<Moment> moment,
+            Playback playback) {
+        Frame f = frame(canvas, theme, width_px, height_px, desk.settings());
+        if (board.isPresent() && moment.isPresent() && !covered(desk)) {
+            drawReplay(f, board.get(), desk, moment.get(), playback);
+        } else {
+            for (int layer = SCRUB; layer <= RAIL; layer++) {
+                areas.begin(layer);
+            }
+        }
+        drawOverlays(f, desk);
+    }
+
+    private boolean covered(Desk desk) {
+        return desk.isStarting() || desk.isHelping();
+    }
+
+    private Frame frame(
+            Canvas canvas, Theme theme, int width_px, int height_px, ViewerSettings settings) {
+        Frame f = frame;
+        if (f != null
+                && f.canvas == canvas
+                && f.theme.equals(theme)
+                && f.settings == settings
+                && f.width_px == width_px
+                && f.height_px == height_px) {
+            return f;
+        }
+        Figures figures = new Figures(settings.units(), words.locale());
+        Sheet sheet = new Sheet(canvas, theme, areas, words, figures, keys);
+        Layout layout = Layout.of(width_px, height_px, theme.sizes(), settings);
+        long key = Key64.mix(theme.hashCode(), settings.hashCode());
+        key = Key64.mix(Key64.mix(key, (long) width_px), (long) height_px);
+        Frame made =
+                new Frame(
+                        canvas,
+                        theme,
+                        settings,
+                        width_px,
+                        height_px,
+                        sheet,
+                        layout,
+                        new StripPainter(layout.strips(), theme.sizes()),
+                        new Transport(layout.scrub(), layout.buttons(), theme.sizes()),
+                        key);
+        frame = made;
+        return made;
+    }
+
+    private void drawReplay(Frame f, Board shown, Desk desk, Moment moment, Playback playback) {
+        long key = Key64.mix(Key64.mix(f.key, (long) shown.number()), (long) desk.revision());
+        scrub(f, key, shown, desk, playback);
+        buttons(f, shown, desk, playback);
+        strips(f, key, shown, desk, playback);
+        side(f, key, shown, desk, moment);
+        rail(f, desk);
+        Rect scene = f.layout.scene();
+        if (!desk.settings().hasBigFigures()) {
+            Readout.paint(f.sheet, shown, desk, moment, scene);
+        }
+        title(f, shown, scene);
+    }
+
+    private void title(Frame f, Board shown, Rect scene) {
+        Sheet sheet = f.sheet;
+        float size = sheet.sizes().text();
+        String id = shown.debrief().attempt().id();
+        float width = sheet.width(id, Face.TEXT_BOLD, size) + sheet.sizes().mm(4);
+        float height = sheet.sizes().mm(6.5);
+        float x = scene.right() - width - sheet.sizes().gap();
+        float y = scene.y() + sheet.sizes().gap();
+        f.canvas.roundFill(x, y, width, height, sheet.sizes().mm(1.2), sheet.palette().paper());
+        sheet.text(id, x + width / 2, y + height / 2, Face.TEXT_BOLD, size, Align.CENTRE);
+    }
+
+    private boolean begin(Frame f, int layer, long key, Rect r) {
+        boolean stale = f.canvas.beginPicture(layer, key, r.x(), r.y(), r.width(), r.height());
+        if (stale) {
+            areas.begin(layer);
+        }
+        return stale;
+    }
+
+    private void scrub(Frame f, long key, Board shown, Desk desk, Playback playback) {
+        if (begin(f, SCRUB, key, f.layout.scrub())) {
+            f.transport.paintBar(f.sheet, shown, desk);
+            f.canvas.endPicture();
+        }
+        f.transport.paintNow(f.sheet, shown, desk, playback);
+    }
+
+    private void buttons(Frame f, Board shown, Desk desk, Playback playback) {
+        long key = Key64.mix(f.key, Transport.buttonsKey(playback, desk));
+        if (begin(f, BUTTONS, key, f.layout.buttons())) {
+            f.transport.paintButtons(f.sheet, playback, desk);
+            f.canvas.endPicture();
+        }
+        f.transport.paintClock(f.sheet, shown, playback);
+    }
+
+    private void strips(Frame f, long key, Board shown, Desk desk, Playback playback) {
+        Rect r = f.layout.strips();
+        if (r.height() <= 0) {
+            areas.begin(STRIPS);
+            return;
+        }
+        long windowed = Key64.mix(key, shown.windowStart_s(desk));
+        if (begin(f, STRIPS, Key64.mix(windowed, shown.windowEnd_s(desk)), r)) {
+            f.strips.paint(f.sheet, shown, desk);
+            f.canvas.endPicture();
+        }
+        f.strips.paintNow(f.sheet, shown, desk, playback.t_s());
+    }
+
+    private void side(Frame f, long key, Board shown, Desk desk, Moment moment) {
+        Rect r = f.layout.side();
+        if (r.width() <= 0) {
+            areas.begin(SIDE);
+            return;
+        }
+        if (desk.settings().hasBigFigures()) {
+            areas.begin(SIDE);
+            areas.wall(r.x(), r.y(), r.width(), r.height());
+            Readout.paintBig(f.sheet, shown, desk, moment, r);
+            return;
+        }
+        if (begin(f, SIDE, key, r)) {
+            PanelKind panel = desk.settings().panel();
+            new RowPainter(f.sheet, r)
+                    .paint(panel, rows(f.sheet, shown, desk, panel), desk.scroll(panel));
+            f.canvas.endPicture();
+        }
+    }
+
+    private List<Row> rows(Sheet sheet, Board shown, Desk desk, PanelKind panel) {
+        HappenedRows happened = new HappenedRows(words, sheet.figures());
+        return switch (panel) {
+            case TRUST -> new TrustRows(shown, words, sheet.figures()).rows();
+            case FLYERS -> new FlyerRows(shown, words, sheet.figures()).rows(desk);
+            case EVENTS -> happened.events(shown);
+            case LIMITS -> happened.limits(shown);
+            case TAIL -> happened.tail(shown);
+            case SEASON -> happened.season(desk);
+            case MARKS -> happened.marks(shown, desk, keys);
+            case STRIPS -> happened.strips(desk, keys);
+            case NONE -> List.of();
+        };
+    }
+
+    private void rail(Frame f, Desk desk) {
+        if (begin(f, RAIL, Key64.mix(f.key, 7L), f.layout.rail())) {
+            Rail.paint(f.sheet, f.layout.rail(), desk);
+            f.canvas.endPicture();
+        }
+    }
+
+    private void drawOverlays(Frame f, Desk desk) {
+        Overlays overlays = new Overlays(f.sheet, f.layout.whole());
+        if (!covered(desk) && board.isPresent()) {
+            areas.begin(OVERLAY);
+        } else if (begin(
+                f,
+                OVERLAY,
+                Key64.mix(Key64.mix(f.key, desk.isHelping()), (long) desk.revision()),
+                f.layout.whole())) {
+            if (desk.isHelping()) {
+                overlays.paintHelp();
+            } else {
+                overlays.paintStart(desk);
+            }
+            f.canvas.endPicture();
+        }
+        areas.begin(MESSAGES);
+        overlays.paintMessages(desk);
+    }
+}

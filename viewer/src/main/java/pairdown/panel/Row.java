@@ -1,0 +1,63 @@
+package pairdown.panel;
+
+import java.util.List;
+import java.util.Optional;
+import pairdown.input.Command;
+
+/**
+ * One row of a side panel.
+ *
+ * @param number of the participant whose marker stands before it, −1 for none
+ * @param isStrong whether it is a heading
+ * @param left what it is about
+ * @param right what it comes to, at the right edge
+ * @param cells figures with their names, two to a line
+ * @param lines sentences under it, wrapped
+ * @param command what pressing it does, if anything
+ * @param isOn whether it is the chosen one
+ */
+record Row(
+        int number,
+        boolean isStrong,
+        String left,
+        String right,
+        List<Cell> cells,
+        List<String> lines,
+        Optional<Command> command,
+        boolean isOn) {
+    /** A figure with its name. */
+    record Cell(String name, String figure) {}
+
+    Row {
+        cells = List.copyOf(cells);
+        lines = List.copyOf(lines);
+    }
+
+    static Row heading(String text) {
+        return new Row(-1, true, text, "", List.of(), List.of(), Optional.empty(), false);
+    }
+
+    static Row sentence(String text) {
+        return new Row(-1, false, "", "", List.of(), List.of(text), Optional.empty(), false);
+    }
+
+    static Row fact(String left, String right) {
+        return new Row(-1, false, left, right, List.of(), List.of(), Optional.empty(), false);
+    }
+
+    static Row about(int number, String left, String right) {
+        return new Row(number, true, left, right, List.of(), List.of(), Optional.empty(), false);
+    }
+
+    Row with(List<Cell> figures) {
+        return new Row(number, isStrong, left, right, figures, lines, command, isOn);
+    }
+
+    Row saying(List<String> sentences) {
+        return new Row(number, isStrong, left, right, cells, sentences, command, isOn);
+    }
+
+    Row doing(Command pressed, boolean on) {
+        return new Row(number, isStrong, left, right, cells, lines, Optional.of(pressed), on);
+    }
+}

@@ -1,0 +1,214 @@
+package pairdown.panel;
+
+import java.util.List;
+import pairdown.gl.Canvas.Align;
+import pairdown.gl.Canvas.Face;
+import pairdown.input.Action;
+import pairdown.input.Command;
+import pairdown.settings.PanelKind;
+
+/** Draws a side panel: its name, as many rows as fit, and two buttons to go through the rest. */
+final class RowPainter {
+    private final Sheet sheet;
+    private final Rect area;
+    private final float margin;
+    private final float text;
+    private final float small;
+
+    RowPainter(Sheet sheet, Rect area) {
+        this.sheet = sheet;
+        this.area = area;
+        this.margin = sheet.sizes().mm(2.5);
+        this.text = sheet.sizes().text();
+        this.small = sheet.sizes().small() * 1.08f;
+    }
+
+    void paint(PanelKind panel, List<Row> rows, int scroll) {
+        sheet.canvas()
+                .fill(area.x(), area.y(), area.width(), area.height(), sheet.palette().panel());
+        sheet.canvas()
+                .line(
+                        area.x(),
+                        area.y(),
+                        area.x(),
+                        area.bottom(),
+                        2 * sheet.sizes().hair(),
+                        sheet.palette().edge());
+        sheet.areas().wall(area.x(), area.y(), area.width(), area.height());
+        float headHeight = sheet.sizes().mm(9);
+        sheet.text(
+                sheet.word("panel." + panel.key()),
+                area.x() + margin,
+                area.y() + headHeight / 2,
+                Face.TEXT_BOLD,
+                sheet.sizes().heading(),
+                Align.LEFT);
+        float top = area.y() + headHeight;
+        boolean allFit = heightOf(rows) <= area.bottom() - top;
+        float bottom = allFit ? area.bottom() : area.bottom() - sheet.sizes().target();
+        int first = allFit ? 0 : Math.min(scroll, Math.max(0, rows.size() - 1));
+        sheet.canvas().clip(area.x(), top, area.width(), bottom - top);
+        float y = top;
+        for (int i = first; i < rows.size() && y < bottom; i++) {
+            y = paint(rows.get(i), y, bottom);
+        }
+        sheet.canvas().unclip();
+        if (!allFit) {
+            paging(first, rows.size());
+        }
+    }
+
+    private void paging(int first, int count) {
+        float side = sheet.sizes().target();
+        float half = area.width() / 2;
+        float y = area.bottom() - side;
+        sheet.button(
+                new Rect(area.x(), y, half, side),
+                sheet.word("panel.up"),
+                Action.PANEL_UP,
+                0,
+                first > 0);
+        sheet.button(
+                new Rect(area.x() + half, y, half, side),
+                sheet.words().get("panel.down", (first + 1) + " / " + count),
+                Action.PANEL_DOWN,
+                0,
+                true);
+    }
+
+    private float heightOf(List<Row> rows) {
+        float sum = 0;
+        for (Row row : rows) {
+            sum += height(row);
+        }
+        return sum;
+    }
+
+    private float textWidth() {
+        return area.width() - 2 * margin;
+    }
+
+    private boolean hasHead(Row row) {
+        return !row.left().isEmpty() || !row.right().isEmpty();
+    }
+
+    private float height(Row row) {
+        float h = sheet.sizes().mm(2.2);
+        if (hasHead(row)) {
+            h += sheet.leading(text);
+        }
+        h += (row.cells().size() + 1) / 2 * sheet.leading(small);
+        for (String line : row.lines()) {
+            h += sheet.wrapped(line, Face.TEXT, small, textWidth()).size() * sheet.leading(small);
+        }
+        return row.command().isPresent() ? Math.max(h, sheet.sizes().target()) : h;
+    }
+
+    private float paint(Row row, float top, float limit) {
+        float height = height(row);
+        row.command().ifPresent(command -> ground(row, command, top, height, limit));
+        float content = height;
+        float y = top + sheet.sizes().mm(1.1);
+        boolean lone = row.cells().isEmpty() && row.lines().isEmpty();
+        if (lone && row.command().isPresent()) {
+            y = top + (content - sheet.leading(text)) / 2;
+        }
+        if (hasHead(row)) {
+            head(row, y + sheet.leading(text) / 2);
+            y += sheet.leading(text);
+        }
+        y = cells(row, y);
+        for (String line : row.lines()) {
+            y =
+                    sheet.paragraph(
+                            line,
+                            area.x() + margin,
+                            y,
+                            textWidth(),
+                            Face.TEXT,
+                            small,
+                            sheet.palette().inkSoft());
+        }
+        return top + height;
+    }
+
+    private void ground(Row row, Command command, float top, float height, float limit) {
+        float gap = sheet.sizes().hair();
+        sheet.canvas()
+                .roundFill(
+                        area.x() + margin / 2,
+                        top + gap,
+                        area.width() - margin,
+                        height - 2 * gap,
+                        sheet.sizes().mm(1.2),
+                        row.isOn() ? sheet.palette().chosen() : sheet.palette().control());
+        if (row.isOn()) {
+            sheet.canvas()
+                    .outline(
+                            area.x() + margin / 2,
+                            top + gap,
+                            area.width() - margin,
+                            height - 2 * gap,
+                            sheet.sizes().mm(1.2),
+                            2 * gap,
+                            sheet.palette().ink());
+        }
+        // A row cut off by the panel's end is seen but not pressed: it would be too thin.
+        if (top + height <= limit) {
+            sheet.areas()
+                    .button(
+                            area.x() + margin / 2,
+                            top,
+                            area.width() - margin,
+                            height,
+                            command.action(),
+                            command.value());
+        }
+    }
+
+    private void head(Row row, float middle) {
+        float x = area.x() + margin;
+        if (row.number() >= 0) {
+            float r = sheet.sizes().marker() * 1.3f;
+            sheet.marker(row.number(), x + r, middle, r);
+            x += 2 * r + sheet.sizes().mm(1.5);
+        }
+        Face face = row.isStrong() ? Face.TEXT_BOLD : Face.TEXT;
+        float right = sheet.width(row.right(), Face.TEXT_BOLD, text);
+        float room = area.right() - margin - right - sheet.sizes().mm(1) - x;
+        sheet.text(sheet.fitting(row.left(), face, text, room), x, middle, face, text, Align.LEFT);
+        sheet.text(row.right(), area.right() - margin, middle, Face.TEXT_BOLD, text, Align.RIGHT);
+    }
+
+    private float cells(Row row, float top) {
+        float y = top;
+        float half = textWidth() / 2;
+        for (int i = 0; i < row.cells().size(); i += 2) {
+            cell(row.cells().get(i), area.x() + margin, y, half - sheet.sizes().mm(1.5));
+            if (i + 1 < row.cells().size()) {
+                cell(row.cells().get(i + 1), area.x() + margin + half, y, half);
+            }
+            y += sheet.leading(small);
+        }
+        return y;
+    }
+
+    private void cell(Row.Cell cell, float x, float top, float width) {
+        float middle = top + sheet.leading(small) / 2;
+        // Words are not figures and would be too wide in their face.
+        boolean isWord = !cell.figure().isEmpty() && Character.isLetter(cell.figure().charAt(0));
+        Face face = isWord ? Face.TEXT_BOLD : Face.FIGURES_BOLD;
+        float figure = sheet.width(cell.figure(), face, small);
+        String name =
+                sheet.fitting(
+                        cell.name(), Face.TEXT, small, width - figure - sheet.sizes().mm(0.8));
+        sheet.softText(name, x, middle, small, Align.LEFT);
+        sheet.text(
+                sheet.fitting(cell.figure(), face, small, width),
+                x + width,
+                middle,
+                face,
+                small,
+                Align.RIGHT);
+    }
+}
