@@ -6,14 +6,17 @@ import pairdown.gl.Canvas;
 final class CurvePath {
     private final Canvas canvas;
     private final float[] xy;
+    private final float dash;
     private int count;
 
     /**
+     * @param dash length of dashes and of what lies between; 0 for a line without
      * @param xy filled over and over; its length bounds the points of one stroke
      */
-    CurvePath(Canvas canvas, float[] xy) {
+    CurvePath(Canvas canvas, float[] xy, float dash) {
         this.canvas = canvas;
         this.xy = xy;
+        this.dash = dash;
     }
 
     void draw(
@@ -52,10 +55,11 @@ final class CurvePath {
         for (int i = first; i <= last; i++) {
             double t_s = values.start_s() + i * step_s;
             double value = values.at(t_s);
-            if (Double.isNaN(value)) {
+            float x = left + (float) ((t_s - from_s) / (to_s - from_s) * width);
+            if (Double.isNaN(value) || isBetweenDashes(x)) {
                 stroke(thickness, rgba);
             } else {
-                point(left + (float) ((t_s - from_s) / (to_s - from_s) * width), axis.y(value));
+                point(x, axis.y(value));
             }
         }
     }
@@ -75,11 +79,11 @@ final class CurvePath {
         for (int c = 0; c < columns; c++) {
             double t_s = from_s + c * step_s;
             float low = values.least(t_s, t_s + step_s);
-            if (Float.isNaN(low)) {
+            float x = left + (c + 0.5f) * columnWidth;
+            if (Float.isNaN(low) || isBetweenDashes(x)) {
                 stroke(thickness, rgba);
                 continue;
             }
-            float x = left + (c + 0.5f) * columnWidth;
             float yLow = axis.y(low);
             float yHigh = axis.y(values.greatest(t_s, t_s + step_s));
             boolean lowFirst =
@@ -91,6 +95,10 @@ final class CurvePath {
                 point(x, lowFirst ? yHigh : yLow);
             }
         }
+    }
+
+    private boolean isBetweenDashes(float x) {
+        return dash > 0 && ((int) (x / dash) & 1) == 1;
     }
 
     private void point(float x, float y) {

@@ -203,10 +203,15 @@ final class HappenedRows {
         PowerChange change = link.change();
         return words.get(
                 key,
-                change.channel().key(),
+                channelName(change),
                 new Line().addFixed(change.from(), 0, '.').toString(),
                 new Line().addFixed(change.to(), 0, '.').toString(),
                 figures.text(Measure.DURATION, link.lag_s()));
+    }
+
+    private String channelName(PowerChange change) {
+        String key = "channel." + change.channel().key();
+        return words.has(key) ? words.get(key) : change.channel().key();
     }
 
     List<Row> season(Desk desk) {

@@ -50,6 +50,7 @@ public final class Panels {
             Layout layout,
             StripPainter strips,
             Transport transport,
+            Overlays overlays,
             long key) {}
 
     public Panels(Words words, Keymap keys) {
@@ -102,6 +103,8 @@ public final class Panels {
         return desk.isStarting() || desk.isHelping();
     }
 
+    /** Settings are compared as objects: a comparison by value would allocate in every frame. */
+    @SuppressWarnings("ReferenceEquality")
     private Frame frame(
             Canvas canvas, Theme theme, int width_px, int height_px, ViewerSettings settings) {
         Frame f = frame;
@@ -129,6 +132,7 @@ public final class Panels {
                         layout,
                         new StripPainter(layout.strips(), theme.sizes()),
                         new Transport(layout.scrub(), layout.buttons(), theme.sizes()),
+                        new Overlays(sheet, layout.whole()),
                         key);
         frame = made;
         return made;
@@ -242,7 +246,7 @@ public final class Panels {
     }
 
     private void drawOverlays(Frame f, Desk desk) {
-        Overlays overlays = new Overlays(f.sheet, f.layout.whole());
+        Overlays overlays = f.overlays;
         if (!covered(desk) && board.isPresent()) {
             areas.begin(OVERLAY);
         } else if (begin(

@@ -43,7 +43,7 @@ final class Readout {
         for (int i = 0; i < moment.links().size() && shown < MOST_OTHERS; i++) {
             Link link = moment.links().get(i);
             boolean fits = y + sheet.sizes().mm(OTHER_MM) < scene.bottom();
-            if (fits && chosen >= 0 && link.pair() != board.debrief().pairs().get(chosen)) {
+            if (fits && chosen >= 0 && !isOf(link, board, chosen)) {
                 other(sheet, link, x, y);
                 y += sheet.sizes().mm(OTHER_MM) + sheet.sizes().gap() / 2;
                 shown++;
@@ -53,11 +53,15 @@ final class Readout {
 
     private static @Nullable Link linkOf(Moment moment, Board board, int pair) {
         for (int i = 0; i < moment.links().size(); i++) {
-            if (moment.links().get(i).pair() == board.debrief().pairs().get(pair)) {
+            if (isOf(moment.links().get(i), board, pair)) {
                 return moment.links().get(i);
             }
         }
         return null;
+    }
+
+    private static boolean isOf(Link link, Board board, int pair) {
+        return link.pair().flyer().equals(board.debrief().pairs().get(pair).flyer());
     }
 
     private static void ground(Sheet sheet, float x, float y, float height) {

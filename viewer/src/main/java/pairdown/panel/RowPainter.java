@@ -97,7 +97,8 @@ final class RowPainter {
         if (hasHead(row)) {
             h += sheet.leading(text);
         }
-        h += (row.cells().size() + 1) / 2 * sheet.leading(small);
+        int cellLines = (row.cells().size() + 1) / 2;
+        h += cellLines * sheet.leading(small);
         for (String line : row.lines()) {
             h += sheet.wrapped(line, Face.TEXT, small, textWidth()).size() * sheet.leading(small);
         }

@@ -188,7 +188,14 @@ final class StripPainter {
         Axis axis = Axis.of(strip, board.pair(desk), new Span(from_s, to_s), top, height);
         paintGround(sheet, strip, axis);
         for (Curve curve : strip.curves()) {
-            paintCurve(sheet, curve, axis, board.pair(desk), from_s, to_s);
+            if (!curve.isStrong(board.pair(desk))) {
+                paintCurve(sheet, curve, axis, board.pair(desk), from_s, to_s);
+            }
+        }
+        for (Curve curve : strip.curves()) {
+            if (curve.isStrong(board.pair(desk))) {
+                paintCurve(sheet, curve, axis, board.pair(desk), from_s, to_s);
+            }
         }
         canvas.unclip();
         paintAxis(sheet, strip, axis);
@@ -302,7 +309,8 @@ final class StripPainter {
                         ? sheet.palette().limit()
                         : sheet.palette().participant(curve.number());
         float thickness = sheet.sizes().curve();
-        CurvePath path = new CurvePath(sheet.canvas(), points);
+        float dash = curve.isLimit() ? sheet.sizes().mm(2.4) : 0;
+        CurvePath path = new CurvePath(sheet.canvas(), points, dash);
         path.draw(
                 curve.values(),
                 axis,
@@ -465,14 +473,25 @@ final class StripPainter {
             if (!own) {
                 continue;
             }
-            if (both) {
+            if (both && (curve.pair() == chosen || !hasPair(strip, chosen))) {
                 differences(sheet, strip, curve, desk, y, pitch);
                 return;
             }
-            value(sheet, strip, curve, curve.values().at(t_s), y);
-            y += pitch;
-            shown++;
+            if (!both) {
+                value(sheet, strip, curve, curve.values().at(t_s), y);
+                y += pitch;
+                shown++;
+            }
         }
+    }
+
+    private static boolean hasPair(StripData strip, int chosen) {
+        for (int i = 0; i < strip.curves().size(); i++) {
+            if (strip.curves().get(i).pair() == chosen) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void value(Sheet sheet, StripData strip, Curve curve, double value, float y) {
@@ -512,13 +531,15 @@ final class StripPainter {
                 Align.RIGHT);
     }
 
-    /** With both cursors set: the first curve at A, at B, and what lies between. */
+    /** With both cursors set: the chosen flyer's curve at A, at B, and what lies between. */
     private void differences(
             Sheet sheet, StripData strip, Curve curve, Desk desk, float y, float pitch) {
         float left = area.x() + sheet.sizes().mm(3);
         double a = curve.values().at(desk.cursorA_s());
         double b = curve.values().at(desk.cursorB_s());
         float small = sheet.sizes().small();
+        float marked = left + sheet.sizes().mm(5);
+        sheet.marker(curve.number(), marked, y, sheet.sizes().marker());
         sheet.softText("A", left, y, small, Align.LEFT);
         figure(sheet, strip, a, y);
         sheet.softText("B", left, y + pitch, small, Align.LEFT);

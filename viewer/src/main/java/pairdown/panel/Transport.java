@@ -235,7 +235,7 @@ final class Transport {
     private float buttonWidth(Sheet sheet) {
         int count = BEFORE_CLOCK.length + AFTER_CLOCK.length;
         float spare = buttons.width() - count * sheet.sizes().target() - sheet.sizes().mm(50);
-        return sheet.sizes().target() + Math.max(0, Math.min(sheet.sizes().mm(6), spare / count));
+        return sheet.sizes().target() + Math.max(0, Math.min(sheet.sizes().mm(14), spare / count));
     }
 
     private float clockWidth(Sheet sheet) {

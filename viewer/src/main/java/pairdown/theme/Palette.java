@@ -71,7 +71,7 @@ public record Palette(
                     0xD55E0073,
                     0xCC79A799,
                     0x56B4E933,
-                    0xA33F00FF,
+                    0x37424CFF,
                     0xF1F4F6E6,
                     List.of(
                             0x0072B2FF,
@@ -103,7 +103,7 @@ public record Palette(
                     0xD55E0080,
                     0xCC79A780,
                     0x56B4E92E,
-                    0xFF9A4DFF,
+                    0xC3CDD6FF,
                     0x10161CE6,
                     List.of(
                             0x4A9BD9FF,

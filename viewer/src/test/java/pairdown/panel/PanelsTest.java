@@ -1,0 +1,337 @@
+package pairdown.panel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import pairdown.input.Action;
+import pairdown.input.Command;
+import pairdown.input.HitAreas;
+import pairdown.input.Keymap;
+import pairdown.replay.Desk;
+import pairdown.replay.Moment;
+import pairdown.replay.Playback;
+import pairdown.replay.Recording;
+import pairdown.replay.SyntheticDebrief;
+import pairdown.settings.PanelKind;
+import pairdown.settings.ViewerSettings;
+import pairdown.theme.Palette;
+import pairdown.theme.Sizes;
+import pairdown.theme.Theme;
+import pairdown.words.Words;
+
+class PanelsTest {
+    private static final Recording RECORDING =
+            Recording.of(Checked.of(new SyntheticDebrief().withGapAt(120).build()));
+
+    private final RecordingCanvas canvas = new RecordingCanvas();
+    private final Desk desk = new Desk(ViewerSettings.DEFAULT);
+    private final Panels panels = new Panels(Words.of(Locale.ENGLISH), Keymap.standard());
+    private final Operator operator = new Operator(desk);
+    private final Playback playback = new Playback(RECORDING.debrief().span());
+    private final Moment moment = new Moment(RECORDING);
+    private int width_px = 1366;
+    private int height_px = 768;
+    private double percent = 100;
+
+    PanelsTest() {
+        panels.show(RECORDING, playback, operator);
+        playback.seek(SyntheticDebrief.JOINED_S + 6);
+    }
+
+    private void draw() {
+        canvas.texts.clear();
+        canvas.strokes.clear();
+        canvas.painted.clear();
+        moment.fill(playback.t_s());
+        Palette palette = desk.settings().isDark() ? Palette.DARK : Palette.LIGHT;
+        panels.draw(
+                canvas,
+                new Theme(palette, Sizes.atPercent(percent)),
+                width_px,
+                height_px,
+                desk,
+                Optional.of(moment),
+                playback);
+    }
+
+    private void act(Action action) {
+        assertTrue(operator.apply(Command.of(action)), () -> action + " did nothing");
+    }
+
+    private void act(Action action, double value) {
+        assertTrue(operator.apply(new Command(action, value)), () -> action + " did nothing");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1366, 768, 100", "3840, 2160, 200", "1920, 1080, 100"})
+    void everyTargetIsFifteenMillimetresAndOverlapsNoOtherOfItsLayer(
+            int width, int height, double scale) {
+        width_px = width;
+        height_px = height;
+        percent = scale;
+        for (PanelKind panel : PanelKind.values()) {
+            if (desk.settings().panel() != panel) {
+                desk.settings(desk.settings().withToggled(panel));
+            }
+            draw();
+            checkTargets(panel);
+        }
+    }
+
+    private void checkTargets(PanelKind panel) {
+        HitAreas areas = panels.areas();
+        float least = Sizes.atPercent(percent).target() - 0.6f;
+        int[] all = areas.all();
+        assertTrue(all.length > 25, "only " + all.length);
+        for (int a : all) {
+            if (areas.kind(a) == HitAreas.Kind.WALL) {
+                continue;
+            }
+            assertTrue(
+                    areas.width(a) >= least && areas.height(a) >= least,
+                    () ->
+                            panel
+                                    + ": "
+                                    + areas.action(a)
+                                    + " is "
+                                    + areas.width(a)
+                                    + " × "
+                                    + areas.height(a));
+            assertTrue(
+                    areas.x(a) >= 0
+                            && areas.y(a) >= 0
+                            && areas.x(a) + areas.width(a) <= width_px + 0.5f
+                            && areas.y(a) + areas.height(a) <= height_px + 0.5f,
+                    () -> panel + ": " + areas.action(a) + " reaches outside");
+            for (int b : all) {
+                if (a < b
+                        && areas.kind(b) != HitAreas.Kind.WALL
+                        && areas.kind(b) == areas.kind(a)) {
+                    assertFalse(
+                            overlap(areas, a, b),
+                            () -> areas.action(a) + " under " + areas.action(b));
+                }
+            }
+        }
+    }
+
+    private static boolean overlap(HitAreas areas, int a, int b) {
+        float slack = 0.5f;
+        return areas.x(a) + slack < areas.x(b) + areas.width(b)
+                && areas.x(b) + slack < areas.x(a) + areas.width(a)
+                && areas.y(a) + slack < areas.y(b) + areas.height(b)
+                && areas.y(b) + slack < areas.y(a) + areas.height(a);
+    }
+
+    @Test
+    void textStandsOnlyInInk() {
+        for (PanelKind panel : PanelKind.values()) {
+            desk.settings(desk.settings().withToggled(panel));
+            draw();
+            Set<Integer> inks = new HashSet<>();
+            canvas.texts.forEach(t -> inks.add(t.rgba()));
+            assertTrue(
+                    Set.of(Palette.LIGHT.ink(), Palette.LIGHT.inkSoft()).containsAll(inks),
+                    () -> panel + " writes in other colours");
+        }
+    }
+
+    @Test
+    void noTextIsWiderThanTheWindow() {
+        for (PanelKind panel : PanelKind.values()) {
+            desk.settings(desk.settings().withToggled(panel));
+            draw();
+            for (RecordingCanvas.Text text : canvas.texts) {
+                assertTrue(
+                        text.left() >= 0 && text.right() <= width_px + 1,
+                        () -> panel + ": '" + text.text() + "' from " + text.left());
+            }
+        }
+    }
+
+    @Test
+    void aCurveHasNoMorePointsThanAreSeen() {
+        draw();
+        assertFalse(canvas.strokes.isEmpty());
+        canvas.strokes.forEach(s -> assertTrue(s.points() <= StripPainter.MOST_POINTS));
+    }
+
+    @Test
+    void aFrameWhereOnlyTimeMovedPaintsNoPictureAnew() {
+        draw();
+        assertFalse(canvas.painted.isEmpty());
+        playback.seek(playback.t_s() + 0.1);
+        draw();
+        assertEquals(List.of(), canvas.painted);
+    }
+
+    @Test
+    void whatIsPressedStaysPressableWhenDrawnFromAPicture() {
+        draw();
+        int count = panels.areas().all().length;
+        draw();
+        assertEquals(count, panels.areas().all().length);
+    }
+
+    @Test
+    void whatToTrustComesFirst() {
+        draw();
+        assertTrue(canvas.says("What to trust"));
+        assertTrue(canvas.says("amber · amber.gpx"));
+        assertTrue(canvas.says("2.41 ± 0.03 s"));
+        assertTrue(canvas.says("warnings: 2"));
+    }
+
+    @Test
+    void aFlyersCardSaysWhatTheTeamAsksFirst() {
+        act(Action.FLYERS);
+        draw();
+        for (String part :
+                List.of(
+                        "planned gate",
+                        "median gap",
+                        "longest match",
+                        "worst closure",
+                        "left at match")) {
+            assertTrue(canvas.says(part), part);
+        }
+    }
+
+    @Test
+    void findingsAreShownWithTheirOutcomeAndLimit() {
+        act(Action.LIMITS);
+        draw();
+        assertTrue(canvas.says("exceeded"));
+        assertTrue(canvas.says("can't tell"));
+        assertTrue(canvas.says("5410"));
+        assertTrue(canvas.says("the record shows nothing over the limit"));
+    }
+
+    @Test
+    void onePressSwitchesAllUnits() {
+        draw();
+        assertTrue(canvas.says("ft/min"));
+        act(Action.UNITS);
+        act(Action.UNITS);
+        draw();
+        assertFalse(canvas.says("ft/min"));
+        assertTrue(canvas.says("17.8 m/s"));
+    }
+
+    @Test
+    void bothCursorsShowTheDifference() {
+        act(Action.CURSOR_A_AT, 104);
+        act(Action.CURSOR_B_AT, 114);
+        draw();
+        assertTrue(canvas.says("B − A"));
+    }
+
+    @Test
+    void zoomKeepsTheInstantUnderThePointer() {
+        act(Action.ZOOM_STRIPS_AT, 100);
+        double from_s = desk.windowStart_s();
+        double to_s = desk.windowEnd_s();
+        act(Action.ZOOM_STRIPS_AT, 100);
+        assertEquals(
+                (100 - from_s) / (to_s - from_s),
+                (100 - desk.windowStart_s()) / (desk.windowEnd_s() - desk.windowStart_s()),
+                1e-9);
+    }
+
+    @Test
+    void stripsPannedPastTheEndStopThere() {
+        act(Action.ZOOM_STRIPS_AT, 100);
+        act(Action.PAN_STRIPS, 1e6);
+        assertEquals(RECORDING.debrief().span().end_s(), desk.windowEnd_s(), 1e-9);
+    }
+
+    @Test
+    void aTypedTimeIsGoneTo() {
+        desk.ask(Desk.Asking.TIME, "15:01:10.5");
+        assertTrue(operator.seekTyped());
+        assertEquals(70.5, playback.t_s(), 1e-9);
+        desk.ask(Desk.Asking.TIME, "soon");
+        assertFalse(operator.seekTyped());
+    }
+
+    @Test
+    void theStartPanelShowsTheCautions() {
+        act(Action.START);
+        draw();
+        assertTrue(canvas.says("already qualified and authorised"));
+        assertTrue(canvas.says("flight manual"));
+        act(Action.CANCEL);
+        draw();
+        assertFalse(canvas.says("already qualified"));
+    }
+
+    @Test
+    void theListOfKeysNamesEveryAction() {
+        act(Action.HELP);
+        draw();
+        Words words = Words.of(Locale.ENGLISH);
+        for (Action action : Action.values()) {
+            if (!action.needsValue()) {
+                String text = words.get("action." + action.key());
+                assertTrue(canvas.says(text), () -> text + " is missing or cut");
+            }
+        }
+    }
+
+    @Test
+    void aProblemIsShownInWords() {
+        desk.tell(Optional.of(new Desk.Notice("blue.csv:812: no latitude; mend the line", true)));
+        draw();
+        assertTrue(canvas.says("mend the line"));
+        act(Action.CANCEL);
+        draw();
+        assertFalse(canvas.says("mend the line"));
+    }
+
+    @Test
+    void theOtherThemeRepaintsEverything() {
+        draw();
+        act(Action.THEME);
+        draw();
+        assertTrue(canvas.painted.size() >= 5);
+        assertTrue(canvas.texts.stream().anyMatch(t -> t.rgba() == Palette.DARK.ink()));
+    }
+
+    @Test
+    void bigFiguresReplaceTheSidePanel() {
+        act(Action.BIG_FIGURES);
+        draw();
+        float big = Sizes.atPercent(percent).bigFigure();
+        assertTrue(canvas.texts.stream().filter(t -> t.size() >= 0.99f * big).count() >= 3);
+        assertFalse(canvas.says("What to trust"));
+    }
+
+    @Test
+    void everyPanelOpensAndShutsOnItsKey() {
+        for (Action action :
+                List.of(
+                        Action.TRUST,
+                        Action.FLYERS,
+                        Action.EVENTS,
+                        Action.LIMITS,
+                        Action.TAIL,
+                        Action.SEASON,
+                        Action.MARKS,
+                        Action.CHOOSE_STRIPS)) {
+            PanelKind before = desk.settings().panel();
+            act(action);
+            assertNotEquals(before, desk.settings().panel());
+            draw();
+        }
+    }
+}
