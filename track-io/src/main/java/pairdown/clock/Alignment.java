@@ -39,13 +39,28 @@ final class Alignment {
         Optional<LocalFrame> frame = frame();
         for (int i = 0; frame.isPresent() && i < logs.size(); i++) {
             if (fixes(logs.get(i).track()) >= LEAST_FIXES) {
-                movers.add(Mover.of(i, logs.get(i), rough, frame.get(), settings.kernel_s()));
+                movers.add(Mover.of(i, logs.get(i), rough, frame.get(), settings));
             }
         }
     }
 
-    /** A ride and between whom. */
-    private record Tie(Mover first, Mover second, RideFit.Ride ride, boolean observable) {}
+    /** A ride and between whom. Rides compare velocities; clocks are those of positions. */
+    private record Tie(Mover first, Mover second, RideFit.Ride ride, boolean observable) {
+        /** What takes a lag of velocities to one of positions. */
+        double correction_s() {
+            return second.velocityLag_s() - first.velocityLag_s();
+        }
+
+        double lag_s() {
+            return ride.lag_s() + correction_s();
+        }
+
+        double sigma_s() {
+            return Math.hypot(
+                    ride.sigma_s(),
+                    Math.hypot(first.velocityLagSigma_s(), second.velocityLagSigma_s()));
+        }
+    }
 
     private static boolean isMovingShip(LoadedLog log) {
         return log.participant().role() == Role.JUMPSHIP && fixes(log.track()) >= LEAST_FIXES;
@@ -90,6 +105,7 @@ final class Alignment {
         for (Mover m : movers) {
             place(m, group, offset_s).ifPresent(p -> placed.put(m.index(), p));
         }
+        noticeSwaps();
         List<ClockResult> results = new ArrayList<>();
         for (int i = 0; i < logs.size(); i++) {
             results.add(result(i, Optional.ofNullable(placed.get(i))));
@@ -115,9 +131,10 @@ final class Alignment {
 
     private void tie(Mover a, Mover b, RideFit.Ride ride) {
         boolean observable = ride.sigma_s() <= settings.unobservable_s();
-        ties.add(new Tie(a, b, ride, observable));
+        Tie tie = new Tie(a, b, ride, observable);
+        ties.add(tie);
         if (observable) {
-            network.tie(a.index(), b.index(), ride.lag_s(), ride.sigma_s());
+            network.tie(a.index(), b.index(), tie.lag_s(), tie.sigma_s());
         }
     }
 
@@ -159,6 +176,35 @@ final class Alignment {
         }
     }
 
+    /** Loggers that changed hands. */
+    private void noticeSwaps() {
+        for (Mover m : movers) {
+            String words = Swaps.ofRole(m, movers);
+            if (!words.isEmpty()) {
+                warn(m.index(), words);
+            }
+        }
+        for (Mover a : movers) {
+            for (Mover b : movers) {
+                if (a.index() < b.index() && a.isOf(b) && part(a, b)) {
+                    String words = "it parts from the participant's other log: worn by another?";
+                    warn(a.index(), words);
+                    warn(b.index(), words);
+                }
+            }
+        }
+    }
+
+    private boolean part(Mover a, Mover b) {
+        double lag_s =
+                ties.stream()
+                        .filter(t -> t.first == a && t.second == b)
+                        .mapToDouble(t -> t.ride.lag_s())
+                        .findFirst()
+                        .orElse(b.hypothesis_s() - a.hypothesis_s());
+        return a.isAbsolute() && b.isAbsolute() && Swaps.part(a, b, lag_s);
+    }
+
     private void warn(int index, String text) {
         List<String> all = warnings.computeIfAbsent(index, k -> new ArrayList<>());
         if (!all.contains(text)) {
@@ -185,7 +231,7 @@ final class Alignment {
                     double x_s = offset_s[m.index()] + c.constant_s();
                     double seat_s = settings.seat_m() / Math.max(1, best.ride.speed_mps());
                     return new Placed(
-                            new Estimate(x_s, Math.hypot(best.ride.sigma_s(), seat_s)),
+                            new Estimate(x_s, Math.hypot(best.sigma_s(), seat_s)),
                             best.ride.residual_mps(),
                             Optional.of(curve(best, m, x_s, offset_s)));
                 });
@@ -194,7 +240,7 @@ final class Alignment {
     private Tie bestTie(Mover m) {
         return ties.stream()
                 .filter(t -> t.observable && (t.first == m || t.second == m))
-                .min((s, t) -> Double.compare(s.ride.sigma_s(), t.ride.sigma_s()))
+                .min((s, t) -> Double.compare(s.sigma_s(), t.sigma_s()))
                 .orElseThrow();
     }
 
@@ -205,7 +251,8 @@ final class Alignment {
         double shift_s = x_s - offset_s[m.index()] + other_s;
         List<OffsetCurve.Point> points = new ArrayList<>();
         for (OffsetCurve.Point p : tie.ride.curve().points()) {
-            double own_s = second ? p.offset_s() : -p.offset_s();
+            double lag_s = p.offset_s() + tie.correction_s();
+            double own_s = second ? lag_s : -lag_s;
             points.add(new OffsetCurve.Point(shift_s + own_s, p.residual_mps()));
         }
         points.sort((p, q) -> Double.compare(p.offset_s(), q.offset_s()));
@@ -232,9 +279,13 @@ final class Alignment {
                 placed.map(Placed::offset_s).filter(e -> log.track().hasAbsoluteTime()),
                 placed.map(p -> OptionalDouble.of(p.residual_mps)).orElse(OptionalDouble.empty()),
                 clock.zero(),
-                Optional.empty(),
+                mover(i).flatMap(Mover::latency_s),
                 placed.flatMap(Placed::curve),
                 warnings.getOrDefault(i, List.of()));
+    }
+
+    private Optional<Mover> mover(int i) {
+        return movers.stream().filter(m -> m.index() == i).findFirst();
     }
 
     private String untested(int i) {
@@ -268,8 +319,7 @@ final class Alignment {
                     new SharedRide(
                             t.first.index(),
                             t.second.index(),
-                            new Estimate(
-                                    t.ride.lag_s(), Math.min(t.ride.sigma_s(), Double.MAX_VALUE)),
+                            new Estimate(t.lag_s(), Math.min(t.sigma_s(), Double.MAX_VALUE)),
                             t.ride.residual_mps(),
                             t.ride.speed_mps(),
                             spans));

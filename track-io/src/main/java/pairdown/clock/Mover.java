@@ -2,14 +2,25 @@ package pairdown.clock;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import pairdown.attempt.Role;
 import pairdown.geodesy.LocalFrame;
 import pairdown.time.TimeAxis;
 import pairdown.track.Velocities;
+import pairdown.units.Estimate;
 
 /** A log that says where it moved, as the search for shared rides sees it. */
 final class Mover {
+    /** Positions and velocities of one receiver differ by no more than this on a ride (m/s). */
+    private static final double LATENCY_RESIDUAL_MPS = 1;
+
+    /** A latency known worse than this is not told. */
+    private static final double MOST_SIGMA_S = 0.05;
+
+    /** Filters of receivers are shorter than this (common practice, no published source). */
+    private static final double MOST_LATENCY_S = 1;
+
     private final int index;
     private final LoadedLog log;
     private final Velocities velocities;
@@ -18,6 +29,7 @@ final class Mover {
     private final LocalFrame frame;
     private final double leastKernel_s;
     private final Map<Double, RideMotion> motions = new HashMap<>();
+    private final Optional<Estimate> latency_s;
 
     private Mover(
             int index,
@@ -25,23 +37,24 @@ final class Mover {
             OptionalDouble base_s,
             double hypothesis_s,
             LocalFrame frame,
-            double leastKernel_s) {
+            ClockSettings settings) {
         this.index = index;
         this.log = log;
         this.velocities = Velocities.of(log.track());
         this.base_s = base_s;
         this.hypothesis_s = hypothesis_s;
         this.frame = frame;
-        this.leastKernel_s = leastKernel_s;
+        this.leastKernel_s = settings.kernel_s();
+        this.latency_s = measureLatency(settings);
     }
 
     /**
      * A mover on a rough axis of the logs' own clocks.
      *
-     * @param leastKernel_s smoothing unless the log is slower than that
+     * @param settings smoothing, unless the log is slower than that
      */
     static Mover of(
-            int index, LoadedLog log, TimeAxis rough, LocalFrame frame, double leastKernel_s) {
+            int index, LoadedLog log, TimeAxis rough, LocalFrame frame, ClockSettings settings) {
         OptionalDouble base_s =
                 log.track()
                         .epoch()
@@ -50,7 +63,48 @@ final class Mover {
                         .orElse(OptionalDouble.empty());
         double hypothesis_s =
                 log.track().hasAbsoluteTime() ? log.ref().clock().offset_s().orElse(0) : 0;
-        return new Mover(index, log, base_s, hypothesis_s, frame, leastKernel_s);
+        return new Mover(index, log, base_s, hypothesis_s, frame, settings);
+    }
+
+    /**
+     * How much the log's positions lag behind its velocities (s, negative where the velocities are
+     * late, as filtered ones are): the lag between the derivative of position and velocity. Empty
+     * for a log without velocities of its own, or flown too straight to tell.
+     */
+    Optional<Estimate> latency_s() {
+        return latency_s;
+    }
+
+    private Optional<Estimate> measureLatency(ClockSettings settings) {
+        if (velocities.isLevelDifferenced() || velocities.levelCount() == 0) {
+            return Optional.empty();
+        }
+        RideFit.Rules throughout =
+                new RideFit.Rules(
+                        LATENCY_RESIDUAL_MPS,
+                        Double.POSITIVE_INFINITY,
+                        settings.minimumRide_s(),
+                        settings.minimumSpeed_mps(),
+                        Double.POSITIVE_INFINITY);
+        RideMotion byPosition =
+                RideMotion.of(
+                        log.track(),
+                        Velocities.ofPositions(log.track()),
+                        base_s(),
+                        kernel_s(),
+                        frame);
+        return RideFit.near(byPosition, motion(kernel_s()), 0, throughout)
+                .filter(r -> r.sigma_s() < MOST_SIGMA_S && Math.abs(r.lag_s()) < MOST_LATENCY_S)
+                .map(r -> new Estimate(r.lag_s(), r.sigma_s()));
+    }
+
+    /** What takes times of the log's positions to times of its velocities' content (s). */
+    double velocityLag_s() {
+        return latency_s.map(e -> -e.value()).orElse(0.0);
+    }
+
+    double velocityLagSigma_s() {
+        return latency_s.map(Estimate::sigma).orElse(0.0);
     }
 
     /** Place in the list of logs. */

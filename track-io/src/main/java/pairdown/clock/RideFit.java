@@ -83,7 +83,12 @@ final class RideFit {
             double speed_mps,
             double duration_s,
             List<Span> spans,
-            OffsetCurve curve) {}
+            RideFit fit) {
+        /** Residual against lag over the points of the ride; made when asked for. */
+        OffsetCurve curve() {
+            return fit.curve();
+        }
+    }
 
     /** Refines a lag that is right to a quarter of a second or so; empty where there is no ride. */
     static Optional<Ride> near(RideMotion a, RideMotion b, double lag_s, Rules rules) {
@@ -120,7 +125,7 @@ final class RideFit {
                         s.speed / s.points,
                         s.points * b.step_s,
                         spans(),
-                        curve()));
+                        this));
     }
 
     private double noise_mps() {

@@ -57,6 +57,20 @@ public final class Velocities {
         return new Velocities(level, vertical, step_s);
     }
 
+    /**
+     * From positions and heights alone, on the log's own time: what its positions say by
+     * themselves.
+     */
+    public static Velocities ofPositions(Track track) {
+        double step_s = medianStep_s(track, track::time_s);
+        double maxStep_s = Math.max(MAX_STEP_S, MAX_STEP_FACTOR * step_s);
+        return new Velocities(
+                differencedLevel(track, track::time_s, maxStep_s),
+                differencedHeight(
+                        track, track::time_s, row -> track.value(Channel.HEIGHT, row), maxStep_s),
+                step_s);
+    }
+
     private static int fixes(Track track) {
         int count = 0;
         for (int i = 0; track.hasPositions() && i < track.size(); i++) {

@@ -1,5 +1,6 @@
 package pairdown.clock;
 
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,16 +27,20 @@ public final class ClockTiming {
                             "p" + i, role, own.log(Logger.csv(10, i == 5 ? 7200 : i * 0.02, i))));
         }
         for (int round = 0; round < 4; round++) {
+            long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
             long start = System.nanoTime();
             ClockSolution s = CommonClock.align(logs, ClockSettings.DEFAULTS);
             long middle = System.nanoTime();
             List<AlignedLog> aligned = HeightReconciler.reconcile(logs, s);
             long end = System.nanoTime();
+            double cpu_s =
+                    (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) * 1e-9;
             System.out.printf(
                     Locale.ROOT,
-                    "clock %.3f s, heights %.3f s, %d rides%n",
+                    "clock %.3f s, heights %.3f s, both %.3f s of processor, %d rides%n",
                     (middle - start) * 1e-9,
                     (end - middle) * 1e-9,
+                    cpu_s,
                     s.rides().size());
             if (round == 0) {
                 s.results()

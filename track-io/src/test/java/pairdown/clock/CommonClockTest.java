@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,6 +16,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import pairdown.attempt.ClockMark;
 import pairdown.attempt.Role;
 import pairdown.clock.SyntheticRide.Logger;
+import pairdown.format.LogFiles;
+import pairdown.height.AlignedLog;
+import pairdown.height.HeightReconciler;
+import pairdown.track.Channel;
 import pairdown.track.Track;
 
 class CommonClockTest {
@@ -59,6 +65,14 @@ class CommonClockTest {
         assertEquals(0, r.map().offset_s());
         assertEquals(0.06, r.measured().orElseThrow().value(), 0.03);
         assertTrue(r.offsetSigma_s() >= 0.05);
+    }
+
+    @Test
+    void velocitiesThatLagPositionsAreNoticedAndDoNotShiftTheClock() {
+        ClockResult r = second(REFERENCE, blue(Logger.csv(10, -2.41, 5)));
+        double lag_s = SyntheticRide.velocityLag_s(5);
+        assertEquals(-lag_s, r.latency_s().orElseThrow().value(), 0.03);
+        assertEquals(-2.41, r.map().offset_s(), 0.03);
     }
 
     @Test
@@ -217,6 +231,70 @@ class CommonClockTest {
         double first_s = blue.track().time_s(0);
         assertEquals(first_s, -s.axis().seconds(SyntheticRide.START), 1e-6);
         assertTrue(s.results().get(0).warnings().isEmpty());
+    }
+
+    @Test
+    void twoLoggersThatChangedSidesAreNoticed() {
+        SyntheticRide ship = SyntheticRide.ship(11, 560, s -> s > 80);
+        SyntheticRide blue = ship.passenger(0.4, 350, 420);
+        List<LoadedLog> logs =
+                List.of(
+                        load("ship", Role.JUMPSHIP, blue, Logger.csv(5, 0, 1).as("nmea")),
+                        load("blue", Role.FLYER, ship, Logger.csv(5, 0, 2)));
+        List<ClockResult> r = CommonClock.align(logs, ClockSettings.DEFAULTS).results();
+        assertTrue(r.get(0).warnings().toString().contains("opens a canopy"), () -> r.toString());
+        assertTrue(r.get(1).warnings().toString().contains("swapped"), () -> r.toString());
+    }
+
+    @Test
+    void twoLogsOfOneParticipantThatPartAreNoticed() {
+        SyntheticRide ship = SyntheticRide.ship(11, 560, s -> s > 80);
+        LoadedLog stays = load("blue", Role.FLYER, ship, Logger.csv(5, 0, 1));
+        SyntheticRide jumps = ship.passenger(0, 350, 420);
+        ClockResult r = second(stays, SyntheticRide.second(stays, jumps.log(Logger.csv(5, 0, 2))));
+        assertTrue(r.warnings().toString().contains("parts"), () -> r.toString());
+    }
+
+    @Test
+    void gapsAndCutLogsDoNoHarm() {
+        Track whole = BLUE.log(Logger.csv(5, -2.41, 5));
+        Track.Builder holed = new Track.Builder();
+        for (int i = 0; i < whole.size(); i++) {
+            if (i % 400 > 60) {
+                holed.row(whole.time_s(i));
+                for (Channel c : whole.channels()) {
+                    holed.set(c, whole.value(c, i));
+                }
+            }
+        }
+        Track track = holed.build(whole.epoch(), whole.datum(), whole.report());
+        ClockResult r = second(REFERENCE, SyntheticRide.loaded("blue", Role.FLYER, track));
+        assertEquals(-2.41, r.map().offset_s(), 0.05);
+        for (int rows : new int[] {1, 2, 11, 200, 450}) {
+            LoadedLog cut = SyntheticRide.loaded("blue", Role.FLYER, whole.slice(0, rows));
+            ClockResult some = second(REFERENCE, cut);
+            assertTrue(some.measured().isEmpty(), () -> rows + " rows: " + some);
+        }
+    }
+
+    /** Two real receivers at rest, 3.3 km apart, over midnight: nothing rides, nothing is tied. */
+    @Test
+    void receiversAtRestAreLeftAlone() throws Exception {
+        List<LoadedLog> logs = new ArrayList<>();
+        for (String id : List.of("pair-a", "pair-b")) {
+            Path file = Path.of(CommonClockTest.class.getResource(id + ".nmea").toURI());
+            Track track = LogFiles.read(file, Optional.empty());
+            logs.add(SyntheticRide.loaded(id, Role.FLYER, track));
+        }
+        ClockSolution s = CommonClock.align(logs, ClockSettings.DEFAULTS);
+        assertTrue(s.rides().isEmpty());
+        for (ClockResult r : s.results()) {
+            assertEquals(ClockMethod.GNSS_TIME, r.method());
+            assertTrue(r.measured().isEmpty());
+        }
+        List<AlignedLog> aligned = HeightReconciler.reconcile(logs, s);
+        assertEquals(36.478, aligned.get(0).height().undulation_m(), 0.01);
+        assertEquals(36.320, aligned.get(1).height().undulation_m(), 0.01);
     }
 
     private static ClockResult second(LoadedLog first, LoadedLog second) {

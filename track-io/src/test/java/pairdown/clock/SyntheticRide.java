@@ -158,6 +158,11 @@ final class SyntheticRide {
         }
     }
 
+    /** How late each log's velocities are behind its positions (s). */
+    static double velocityLag_s(long seed) {
+        return 0.1 + 0.1 * Math.floorMod(seed, 3);
+    }
+
     /** UTC = logged + offset: at truth time t the log writes t − offset. */
     Track log(Logger how) {
         Random random = new Random(how.seed());
@@ -192,6 +197,7 @@ final class SyntheticRide {
                     .set(Channel.LONGITUDE, at.longitude_deg())
                     .set(Channel.HEIGHT, at.height_m() - how.undulation_m());
             if (how.ownVelocity()) {
+                t_s = Math.max(0, t_s - velocityLag_s(how.seed()));
                 builder.set(
                                 Channel.VELOCITY_EAST,
                                 at(velocity[0], t_s) + 0.1 * random.nextGaussian())
