@@ -21,7 +21,10 @@ final class JumperPhases {
     /**
      * Speed of the openings' crossing is read off points this far apart at best; so is its sigma.
      */
-    private static final double OPENING_SIGMA_S = 0.3;
+    private static final double OPENING_SIGMA_S = 0.4;
+
+    /** An opening begins where its pull is this share of its most. */
+    private static final double ONSET_SHARE = 0.2;
 
     private final String id;
     private final Motion motion;
@@ -114,10 +117,35 @@ final class JumperPhases {
             if (crossed
                     && pull_mps2(k - reach, k + reach / 3) >= settings.openingDeceleration_mps2()
                     && isCanopy(k)) {
-                return Optional.of(new Estimate(motion.time_s(k), openingSigma_s()));
+                return Optional.of(new Estimate(onset_s(k), openingSigma_s()));
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * The beginning of the pull that ends in a slow sink at a point: where it is a share of its
+     * most.
+     */
+    private double onset_s(int slow) {
+        int reach = motion.points(settings.openingReach_s());
+        int peak = slow;
+        double most_mps2 = 0;
+        for (int k = Math.max(1, slow - reach);
+                k < Math.min(motion.size(), slow + reach / 3);
+                k++) {
+            double pull_mps2 = -motion.speedRate_mps2(k);
+            if (pull_mps2 > most_mps2) {
+                most_mps2 = pull_mps2;
+                peak = k;
+            }
+        }
+        int onset = peak;
+        while (onset > Math.max(1, slow - 2 * reach)
+                && -motion.speedRate_mps2(onset) > ONSET_SHARE * most_mps2) {
+            onset--;
+        }
+        return motion.time_s(onset);
     }
 
     private double openingSigma_s() {

@@ -4,6 +4,7 @@ import pairdown.height.AlignedLog;
 import pairdown.motion.Trajectory;
 import pairdown.track.EvenSeries;
 import pairdown.track.Velocities;
+import pairdown.units.Estimate;
 
 /**
  * One participant's velocity as phases are read from it: smoothed and even for the long view, and
@@ -86,19 +87,32 @@ final class Motion {
         double step_s = Double.isNaN(v.medianStep_s()) ? settings.step_s() : v.medianStep_s();
         Columns level =
                 new Columns(
-                        v.levelTimes_s(),
+                        shifted(v.levelTimes_s(), log, v.isLevelDifferenced()),
                         v.east_mps(),
                         v.north_mps(),
                         v.isLevelDifferenced() ? step_s : 0);
         double[] up = v.up_mps();
         Columns vertical =
-                new Columns(v.verticalTimes_s(), up, up, v.isVerticalDifferenced() ? step_s : 0);
+                new Columns(
+                        shifted(v.verticalTimes_s(), log, v.isVerticalDifferenced()),
+                        up,
+                        up,
+                        v.isVerticalDifferenced() ? step_s : 0);
         return of(
                 new Samples(level, vertical, step_s),
                 log.start_s(),
                 log.end_s(),
                 log.clock().offsetSigma_s(),
                 settings);
+    }
+
+    /** A receiver's filtered velocities are late against its positions; differences are not. */
+    private static double[] shifted(double[] time_s, AlignedLog log, boolean differenced) {
+        double late_s = log.clock().latency_s().map(Estimate::value).orElse(0.0);
+        for (int i = 0; !differenced && i < time_s.length; i++) {
+            time_s[i] += late_s;
+        }
+        return time_s;
     }
 
     static Motion of(Trajectory trajectory, PhaseSettings settings) {

@@ -26,7 +26,7 @@ class PhaseFinderTest {
             for (List<AlignedLog> logs : List.of(List.of(blue), List.of(ship, blue))) {
                 Phases p = PhaseFinder.find(logs, PhaseSettings.DEFAULTS);
                 assertEquals(jump.exit_s, p.exit_s("blue").orElseThrow(), 0.3);
-                assertEquals(jump.slow_s, p.opening_s("blue").orElseThrow(), 1);
+                assertEquals(jump.pull_s, p.opening_s("blue").orElseThrow(), 1);
                 double sigma_s = p.estimate("blue", EventKind.EXIT).orElseThrow().sigma();
                 assertTrue(sigma_s > 0.04 && sigma_s < 0.5, () -> "sigma " + sigma_s);
             }

@@ -45,7 +45,7 @@ public final class PhaseStudy {
             }
             found++;
             double e = exit_s.getAsDouble() - jump.exit_s;
-            double o = opening_s.getAsDouble() - jump.slow_s;
+            double o = opening_s.getAsDouble() - jump.pull_s;
             mean += e;
             within +=
                     Math.abs(e) < 3 * p.estimate("blue", EventKind.EXIT).orElseThrow().sigma()

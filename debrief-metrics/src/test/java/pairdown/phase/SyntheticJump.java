@@ -41,7 +41,7 @@ final class SyntheticJump {
     final double[][] ship = new double[6][(int) (END_S / STEP_S)];
     final double[][] flyer = new double[6][(int) (END_S / STEP_S)];
     double deployed_s = Double.NaN;
-    double slow_s = Double.NaN;
+    double pull_s = Double.NaN;
 
     /**
      * @param shipSpeed_mps at exit
@@ -96,6 +96,7 @@ final class SyntheticJump {
         double drag = 0.55 + open * 0.05;
         if (flyer[2][i - 1] < 850) {
             deployed_s = Double.isNaN(deployed_s) ? t_s : deployed_s;
+            pull_s = deployed_s + 0.7;
             double filled = Math.max(0, Math.min(1, (t_s - deployed_s - 0.7) / 2));
             drag += 12 * filled * filled;
             lift = lift * (1 - filled) + 25 * filled;
@@ -112,9 +113,6 @@ final class SyntheticJump {
             flyer[3][i] = 0;
             flyer[4][i] = 0;
             flyer[5][i] = 0;
-        }
-        if (!Double.isNaN(deployed_s) && Double.isNaN(slow_s) && flyer[5][i] > -8) {
-            slow_s = t_s;
         }
         step(flyer, i);
     }

@@ -31,22 +31,27 @@ final class AirDataMatch {
     private static final double LEAST_CORRELATION = 0.5;
     private static final double RIVAL_SHARE = 0.9;
 
+    /** Length of the mean heading vector below which the aircraft flew round: 1 is straight. */
+    private static final double SPREAD = 0.6;
+
     private final SystemsSignals systems;
     private final RideMotion motion;
     private final ClockSettings settings;
     private final EvenSeries[] velocity = new EvenSeries[3];
     private final EvenSeries turn_dps;
     private final EvenSeries thrust_g;
+    private final EvenSeries load_g;
 
     private AirDataMatch(Track track, Mover vehicle, ClockSettings settings) {
         double kernel_s = vehicle.kernel_s();
         this.settings = settings;
         this.systems = SystemsSignals.of(track, kernel_s);
-        this.motion = vehicle.motion(kernel_s);
+        this.motion = vehicle.motionByPosition();
         for (int axis = 0; axis < 3; axis++) {
             velocity[axis] = EvenSeries.of(motion.start_s, motion.step_s, motion.velocity[axis]);
         }
         this.turn_dps = EvenSeries.of(motion.start_s, motion.step_s, trackRate_dps());
+        this.load_g = EvenSeries.of(motion.start_s, motion.step_s, load_g());
         this.thrust_g = EvenSeries.of(motion.start_s, motion.step_s, alongPath_g());
     }
 
@@ -227,6 +232,36 @@ final class AirDataMatch {
         return out;
     }
 
+    /**
+     * Size of the specific force, |a + g·up|/g: what accelerometers feel, however they are turned.
+     */
+    private double[] load_g() {
+        double[] out = new double[motion.size()];
+        for (int k = 0; k < out.length; k++) {
+            double level = Math.hypot(rate(0, k), rate(1, k));
+            out[k] = Math.hypot(level, rate(2, k) + SystemsSignals.G_MPS2) / SystemsSignals.G_MPS2;
+        }
+        return out;
+    }
+
+    /**
+     * Whether headings are spread enough to tell a wind from a turn: on few headings a wind that
+     * changes with height looks like a lag.
+     */
+    private boolean turns() {
+        double sin = 0;
+        double cos = 0;
+        int n = 0;
+        for (int k = 0; k < systems.size; k++) {
+            if (!Double.isNaN(systems.headingSin[k] + systems.headingCos[k])) {
+                sin += systems.headingSin[k];
+                cos += systems.headingCos[k];
+                n++;
+            }
+        }
+        return n > 0 && Math.hypot(sin, cos) / n < SPREAD;
+    }
+
     private Outcome refine(double lag_s) {
         Optional<LagFit.Fit> climb =
                 systems.hasClimb
@@ -236,10 +271,12 @@ final class AirDataMatch {
         if (systems.hasYawRate) {
             prompt(prompt, "yaw rate", fit(new Simple(systems.turn_dps, turn_dps), lag_s));
         }
-        if (systems.hasHeading) {
+        if (systems.hasHeading && turns()) {
             prompt(prompt, "heading", fit(new Headings(), lag_s));
         }
-        if (systems.hasLongitudinal) {
+        if (systems.hasNormal) {
+            prompt(prompt, "load", fit(new Simple(systems.load_g, load_g), lag_s));
+        } else if (systems.hasLongitudinal) {
             prompt(
                     prompt,
                     "longitudinal load",

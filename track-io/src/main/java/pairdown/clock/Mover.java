@@ -86,14 +86,7 @@ final class Mover {
                         settings.minimumRide_s(),
                         settings.minimumSpeed_mps(),
                         Double.POSITIVE_INFINITY);
-        RideMotion byPosition =
-                RideMotion.of(
-                        log.track(),
-                        Velocities.ofPositions(log.track()),
-                        base_s(),
-                        kernel_s(),
-                        frame);
-        return RideFit.near(byPosition, motion(kernel_s()), 0, throughout)
+        return RideFit.near(motionByPosition(), motion(kernel_s()), 0, throughout)
                 .filter(r -> r.sigma_s() < MOST_SIGMA_S && Math.abs(r.lag_s()) < MOST_LATENCY_S)
                 .map(r -> new Estimate(r.lag_s(), r.sigma_s()));
     }
@@ -174,6 +167,12 @@ final class Mover {
 
     boolean isDifferenced() {
         return velocities.isLevelDifferenced() || velocities.isVerticalDifferenced();
+    }
+
+    /** The motion that positions alone tell, at {@link #kernel_s}: it has no filter's lag. */
+    RideMotion motionByPosition() {
+        return RideMotion.of(
+                log.track(), Velocities.ofPositions(log.track()), base_s(), kernel_s(), frame);
     }
 
     RideMotion motion(double kernel_s) {

@@ -50,7 +50,7 @@ final class Recorders {
             return without(results.get(i), why);
         }
         ClockResult of = results.get(vehicle.get().index());
-        double vehicle_s = vehicle.get().toRough_s(of, rough) - vehicle.get().velocityLag_s();
+        double vehicle_s = vehicle.get().toRough_s(of, rough);
         AirDataMatch.Outcome outcome = match(log, vehicle.get(), vehicle_s);
         return outcome.match().isEmpty()
                 ? without(results.get(i), outcome.refusal())

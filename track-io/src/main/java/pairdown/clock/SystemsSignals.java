@@ -32,11 +32,16 @@ final class SystemsSignals {
     final double[] headingSin;
     final double[] headingCos;
     final double[] longitudinal_g;
+
+    /** Size of the load over the axes that were logged. */
+    final double[] load_g;
+
     final boolean hasClimb;
     final boolean hasYawRate;
     final boolean hasHeading;
     final boolean hasAirspeed;
     final boolean hasLongitudinal;
+    final boolean hasNormal;
 
     private SystemsSignals(Track track, double kernel_s) {
         this.step_s = kernel_s / 2;
@@ -59,6 +64,8 @@ final class SystemsSignals {
         this.airspeed_mps = s.level(row -> track.value(Channel.INDICATED_AIRSPEED, row));
         this.headingSin = s.level(row -> Math.sin(heading_rad(track, row)));
         this.headingCos = s.level(row -> Math.cos(heading_rad(track, row)));
+        this.hasNormal = track.has(Channel.NORMAL_LOAD);
+        this.load_g = s.level(row -> load_g(track, row));
         this.longitudinal_g = s.level(row -> track.value(Channel.LONGITUDINAL_LOAD, row));
     }
 
@@ -73,6 +80,15 @@ final class SystemsSignals {
 
     private static double heading_rad(Track track, int row) {
         return Math.toRadians(track.value(Channel.HEADING, row));
+    }
+
+    private static double load_g(Track track, int row) {
+        double along = track.value(Channel.LONGITUDINAL_LOAD, row);
+        double across = track.value(Channel.LATERAL_LOAD, row);
+        double normal = track.value(Channel.NORMAL_LOAD, row);
+        double level =
+                Math.hypot(Double.isNaN(along) ? 0 : along, Double.isNaN(across) ? 0 : across);
+        return Math.hypot(normal, level);
     }
 
     private static double pressureAltitude_m(Track track, int row) {
