@@ -61,8 +61,10 @@ final class PairJson {
     }
 
     private void matched(ObjectNode o, Matched m) {
-        values.put(o, "total_s", m.total_s());
-        values.put(o, "longest_s", m.longest().map(MatchedWindow::duration_s).orElse(0.0));
+        if (m.isKnown()) {
+            values.put(o, "total_s", m.total_s());
+            values.put(o, "longest_s", m.longest().map(MatchedWindow::duration_s).orElse(0.0));
+        }
         ArrayNode windows = o.putArray("windows");
         m.windows().forEach(w -> window(windows.addObject(), w));
         values.put(o, "bestLevelDifference_mps", m.bestLevelDifference_mps());
@@ -87,9 +89,11 @@ final class PairJson {
     private void gate(ObjectNode o, GateHeld g) {
         values.put(o, "planned_m", g.planned_m());
         values.put(o, "median_m", g.median_m());
-        values.put(o, "held_s", g.held_s());
-        values.put(o, "insideShare", g.insideShare());
-        o.put("overshoots", g.overshoots());
+        if (g.verdict() != GateHeld.Verdict.NO_DATA) {
+            values.put(o, "held_s", g.held_s());
+            values.put(o, "insideShare", g.insideShare());
+            o.put("overshoots", g.overshoots());
+        }
         o.put("verdict", g.verdict().key());
     }
 

@@ -25,6 +25,11 @@ public record Matched(
         refusals = List.copyOf(refusals);
     }
 
+    /** Whether these data can tell at all; where not, no window is no zero. */
+    public boolean isKnown() {
+        return refusals.isEmpty();
+    }
+
     public double total_s() {
         return windows.stream().mapToDouble(MatchedWindow::duration_s).sum();
     }

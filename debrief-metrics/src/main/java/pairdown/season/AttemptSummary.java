@@ -75,6 +75,8 @@ public record AttemptSummary(
      * How one flyer met the gate.
      *
      * @param sigma_m one standard deviation of the gaps
+     * @param matchedLongest_s 0 if never matched; empty where these data can't tell
+     * @param overshoots empty, like {@code held_s}, where the gate can't be judged
      * @param spread of the flyer about its mean place in the best window; empty if never matched
      */
     public record FlyerSummary(
@@ -83,8 +85,8 @@ public record AttemptSummary(
             OptionalDouble medianGap_m,
             OptionalDouble sigma_m,
             OptionalDouble held_s,
-            double matchedLongest_s,
-            int overshoots,
+            OptionalDouble matchedLongest_s,
+            Optional<Integer> overshoots,
             Optional<String> verdict,
             Optional<Spread> spread) {}
 

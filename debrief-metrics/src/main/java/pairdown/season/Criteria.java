@@ -147,14 +147,18 @@ public record Criteria(
     }
 
     private static Criterion matched(List<AttemptSummary> latest, double need_s) {
+        List<FlyerSummary> flyers = latest.stream().flatMap(a -> a.flyers().stream()).toList();
+        String name = String.format(Locale.ROOT, "every flyer matched for %.0f s", need_s);
+        if (flyers.isEmpty() || flyers.stream().anyMatch(f -> f.matchedLongest_s().isEmpty())) {
+            return new Criterion(name, false, "can't be told for every flyer of " + names(latest));
+        }
         double least_s =
-                latest.stream()
-                        .flatMap(a -> a.flyers().stream())
-                        .mapToDouble(FlyerSummary::matchedLongest_s)
+                flyers.stream()
+                        .mapToDouble(f -> f.matchedLongest_s().getAsDouble())
                         .min()
                         .orElse(0);
         return new Criterion(
-                String.format(Locale.ROOT, "every flyer matched for %.0f s", need_s),
+                name,
                 least_s >= need_s,
                 String.format(
                         Locale.ROOT, "the shortest of %s was %.1f s", names(latest), least_s));

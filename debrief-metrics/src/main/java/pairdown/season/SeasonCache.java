@@ -30,7 +30,7 @@ import pairdown.debrief.ResultFolder;
  */
 final class SeasonCache {
     /** Rises whenever a summary or the computation behind it changes its meaning. */
-    private static final int MODEL = 1;
+    private static final int MODEL = 2;
 
     private static final String HERE = ".pairdown";
     private static final long CLOCK_CANNOT_TELL_MS = 2500;

@@ -77,7 +77,7 @@ public final class SeasonFiles {
                         cell(f.sigma_m()),
                         cell(f.held_s()),
                         cell(f.matchedLongest_s()),
-                        f.overshoots(),
+                        f.overshoots().map(String::valueOf).orElse(""),
                         f.verdict().orElse(""),
                         a.descentHeld().map(h -> h ? "1" : "0").orElse(""),
                         cell(a.dive().map(d -> d.stabilise_s()).orElse(OptionalDouble.empty())),

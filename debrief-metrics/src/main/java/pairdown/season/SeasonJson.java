@@ -67,7 +67,7 @@ public final class SeasonJson {
         VALUES.put(o, "sigma_m", f.sigma_m());
         VALUES.put(o, "held_s", f.held_s());
         VALUES.put(o, "matchedLongest_s", f.matchedLongest_s());
-        o.put("overshoots", f.overshoots());
+        f.overshoots().ifPresent(n -> o.put("overshoots", n));
         f.verdict().ifPresent(v -> o.put("verdict", v));
         f.spread().ifPresent(s -> spread(o.putObject("spread"), s));
     }

@@ -54,6 +54,7 @@ final class Summariser {
 
     private static FlyerSummary flyer(PairDebrief p) {
         Optional<GateHeld> gate = p.gateHeld();
+        Optional<GateHeld> judged = gate.filter(g -> g.verdict() != GateHeld.Verdict.NO_DATA);
         Optional<Estimate> least = p.leastGap().flatMap(Approach::gap_m);
         OptionalDouble median =
                 gate.map(GateHeld::median_m)
@@ -64,11 +65,18 @@ final class Summariser {
                 least.map(e -> OptionalDouble.of(e.value())).orElse(OptionalDouble.empty()),
                 median,
                 sigma(p, least),
-                gate.map(g -> OptionalDouble.of(g.held_s())).orElse(OptionalDouble.empty()),
-                p.matched().longest().map(MatchedWindow::duration_s).orElse(0.0),
-                gate.map(GateHeld::overshoots).orElse(0),
+                judged.map(g -> OptionalDouble.of(g.held_s())).orElse(OptionalDouble.empty()),
+                longest(p),
+                judged.map(GateHeld::overshoots),
                 gate.map(g -> g.verdict().key()),
                 p.matched().longest().flatMap(w -> spread(p.series(), w)));
+    }
+
+    private static OptionalDouble longest(PairDebrief p) {
+        return p.matched().isKnown()
+                ? OptionalDouble.of(
+                        p.matched().longest().map(MatchedWindow::duration_s).orElse(0.0))
+                : OptionalDouble.empty();
     }
 
     private static OptionalDouble medianGap(PairDebrief p) {

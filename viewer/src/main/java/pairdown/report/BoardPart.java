@@ -70,6 +70,9 @@ final class BoardPart {
     }
 
     private Fact longest(PairDebrief p, String at) {
+        if (!p.matched().isKnown()) {
+            return Fact.missing(Figures.MISSING);
+        }
         double longest_s = p.matched().longest().map(MatchedWindow::duration_s).orElse(0.0);
         return Fact.of(
                 figures.text(Measure.DURATION, longest_s),

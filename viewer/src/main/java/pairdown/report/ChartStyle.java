@@ -28,6 +28,9 @@ final class ChartStyle {
     static final Color GREY = new Color(0x59, 0x59, 0x59);
     static final Color BAND = new Color(0xDD, 0xDD, 0xDD);
 
+    /** The legend stands over the axis title's foot: what it does not draw it must not cover. */
+    private static final Color NOTHING = new Color(255, 255, 255, 0);
+
     static final BasicStroke SOLID = line(2.2f);
     static final BasicStroke THIN = line(1.2f);
     static final BasicStroke DASHED = line(2f, 8, 5);
@@ -60,7 +63,9 @@ final class ChartStyle {
         s.setPlotBackgroundColor(Color.WHITE);
         s.setPlotBorderColor(GREY);
         s.setPlotGridLinesColor(BAND);
-        s.setLegendBorderColor(Color.WHITE);
+        s.setLegendBorderColor(NOTHING);
+        s.setLegendBackgroundColor(NOTHING);
+        s.setLegendPadding(6);
         s.setLegendPosition(LegendPosition.OutsideS);
         s.setLegendLayout(LegendLayout.Horizontal);
         s.setAxisTitleFont(new Font(Font.SANS_SERIF, Font.PLAIN, 13));

@@ -108,6 +108,9 @@ final class PairPart {
     }
 
     private String matched() {
+        if (!pair.matched().isKnown()) {
+            return words.get("report.pair.matchUnknown");
+        }
         Optional<MatchedWindow> best = pair.matched().longest();
         if (best.isPresent()) {
             MatchedWindow w = best.get();
@@ -136,6 +139,10 @@ final class PairPart {
     }
 
     private String gate(GateHeld g) {
+        if (g.verdict() == GateHeld.Verdict.NO_DATA) {
+            return words.get(
+                    "report.pair.gateUnknown", figures.text(Measure.DISTANCE, g.planned_m()));
+        }
         return words.get(
                 "report.pair.gate",
                 figures.text(Measure.DISTANCE, g.planned_m()),
@@ -263,6 +270,6 @@ final class PairPart {
     private List<String> refusals() {
         List<String> refusals = new ArrayList<>(pair.refusals());
         refusals.addAll(pair.matched().refusals());
-        return refusals;
+        return refusals.stream().distinct().toList();
     }
 }
