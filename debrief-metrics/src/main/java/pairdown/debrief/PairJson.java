@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import pairdown.pair.Approach;
 import pairdown.pair.ClosureExceedance;
 import pairdown.pair.GateHeld;
+import pairdown.pair.HeightBudget;
 import pairdown.pair.Matched;
 import pairdown.pair.MatchedWindow;
 import pairdown.pair.OnTarget;
@@ -26,6 +27,7 @@ final class PairJson {
         p.closest().ifPresent(a -> approach(o.putObject("closest"), a));
         p.leastGap().ifPresent(a -> approach(o.putObject("leastGap"), a));
         p.anchoredClosest().ifPresent(a -> approach(o.putObject("anchoredClosest"), a));
+        p.anchoredLeastGap().ifPresent(a -> approach(o.putObject("anchoredLeastGap"), a));
         matched(o.putObject("matched"), p.matched());
         p.gateHeld().ifPresent(g -> gate(o.putObject("gateHeld"), g));
         p.onTarget().ifPresent(t -> onTarget(o.putObject("onTarget"), t));
@@ -34,6 +36,7 @@ final class PairJson {
         ArrayNode exceedances = o.putArray("closureExceedances");
         p.closureExceedances().forEach(e -> exceedance(exceedances.addObject(), e));
         values.put(o, "heightLeftAtMatch_s", p.heightLeftAtMatch_s());
+        p.heightBudget().ifPresent(b -> heightLeft(o.putObject("heightLeft"), b));
         p.breakOff_s().ifPresent(t -> o.put("breakOff", values.time(t)));
         values.words(o, "refusals", p.refusals());
         o.put("series", seriesFile(p));
@@ -95,6 +98,15 @@ final class PairJson {
             o.put("overshoots", g.overshoots());
         }
         o.put("verdict", g.verdict().key());
+    }
+
+    private void heightLeft(ObjectNode o, HeightBudget b) {
+        values.put(o, "atExit_s", b.atExit_s());
+        values.put(o, "atGateIn_s", b.atGateIn_s());
+        values.put(o, "atFirstMatch_s", b.atFirstMatch_s());
+        values.put(o, "atClosest_s", b.atClosest_s());
+        values.put(o, "atLeaving_s", b.atLeaving_s());
+        values.put(o, "sigma_s", b.sigma_s());
     }
 
     private void onTarget(ObjectNode o, OnTarget t) {
