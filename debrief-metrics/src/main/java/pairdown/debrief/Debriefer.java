@@ -23,6 +23,8 @@ import pairdown.phase.PhaseFinder;
 import pairdown.phase.PhaseSettings;
 import pairdown.phase.Phases;
 import pairdown.safety.Finding;
+import pairdown.tail.TailControl;
+import pairdown.tail.TailEvents;
 import pairdown.time.Span;
 import pairdown.track.UnusableInputException;
 
@@ -69,6 +71,8 @@ public final class Debriefer {
         Pairs pairing = new Pairs(attempt, air, frame, phases, clock.axis());
         List<PairDebrief> pairs = pairing.analyse(notes);
         List<Finding> findings = pairing.findings(pairs);
+        progress.accept("reviewing power and tail");
+        Optional<TailControl> tail = Tails.of(attempt, air, phases, notes);
         List<ParticipantDebrief> participants =
                 air.members().stream().map(m -> m.debrief(phases)).toList();
         return new Debrief(
@@ -81,16 +85,18 @@ public final class Debriefer {
                 quality(logs, clock, aligned, smoothed),
                 air.wind(),
                 participants,
-                events(phases, pairs),
+                events(phases, pairs, tail),
                 pairs,
-                Optional.empty(),
+                tail,
                 findings,
                 notes);
     }
 
-    private static List<Event> events(Phases phases, List<PairDebrief> pairs) {
+    private static List<Event> events(
+            Phases phases, List<PairDebrief> pairs, Optional<TailControl> tail) {
         List<Event> events = new ArrayList<>(phases.events());
         pairs.forEach(p -> events.addAll(PairEvents.of(p)));
+        tail.ifPresent(t -> events.addAll(TailEvents.of(t)));
         events.sort(Comparator.comparingDouble(Event::time_s));
         return events;
     }

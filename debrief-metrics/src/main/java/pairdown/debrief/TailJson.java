@@ -17,8 +17,10 @@ final class TailJson {
     void fill(ObjectNode o, TailControl t) {
         o.put("participant", t.participant());
         values.put(o, "standingEffectiveness", t.standingEffectiveness());
-        ArrayNode episodes = o.putArray("episodes");
-        t.episodes().forEach(e -> episode(episodes.addObject(), e));
+        if (t.tellsEpisodes()) {
+            ArrayNode episodes = o.putArray("episodes");
+            t.episodes().forEach(e -> episode(episodes.addObject(), e));
+        }
         ArrayNode changes = o.putArray("powerChanges");
         t.powerChanges().forEach(c -> change(changes.addObject(), c));
         values.words(o, "notes", t.notes());

@@ -16,6 +16,7 @@ import pairdown.safety.Finding;
 import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.season.AttemptSummary.Spread;
 import pairdown.season.AttemptSummary.TargetPoint;
+import pairdown.tail.TailControl;
 import pairdown.units.Estimate;
 
 /** Makes the summary of an attempt from its debrief. */
@@ -35,7 +36,7 @@ final class Summariser {
                 d.attempt().gate_m(),
                 d.pairs().stream().map(Summariser::flyer).toList(),
                 DiveReview.of(d, settings),
-                d.tailControl().map(t -> t.episodes().size()),
+                d.tailControl().filter(TailControl::tellsEpisodes).map(t -> t.episodes().size()),
                 d.pairs().stream().mapToInt(p -> p.closureExceedances().size()).sum(),
                 exceeded(d),
                 d.attempt()

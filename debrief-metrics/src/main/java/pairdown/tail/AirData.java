@@ -81,8 +81,8 @@ record AirData(
     private static double[] sink(
             TailInput input, Signals signals, LocalLine line, List<String> notes) {
         Grid grid = signals.grid();
-        if (input.trajectory().isPresent()) {
-            return sink(input.trajectory().get(), grid);
+        if (input.motion().trajectory().isPresent()) {
+            return sink(input.motion().trajectory().get(), grid);
         }
         double[] height = pressureHeight(signals);
         if (!anyFinite(height)) {
@@ -128,7 +128,8 @@ record AirData(
     private static double[] rootDensityRatio(TailInput input, Signals signals, List<String> notes) {
         double[] height = pressureHeight(signals);
         double[] temperature = signals.column(Channel.OUTSIDE_AIR_TEMPERATURE);
-        double deviation_C = input.atmosphere().map(Atmosphere::temperatureDeviation_C).orElse(0.0);
+        double deviation_C =
+                input.motion().atmosphere().map(Atmosphere::temperatureDeviation_C).orElse(0.0);
         double[] root = new double[height.length];
         for (int i = 0; i < root.length; i++) {
             double h = height[i];
@@ -144,7 +145,8 @@ record AirData(
             root[i] = Math.sqrt(density / Atmosphere.SEA_LEVEL_DENSITY_KGPM3);
         }
         boolean needed =
-                input.calibratedAirspeed_mps().isPresent() != input.trueAirspeed_mps().isPresent();
+                input.motion().calibratedAirspeed_mps().isPresent()
+                        != input.motion().trueAirspeed_mps().isPresent();
         if (needed && anyFinite(root) && !signals.has(Channel.OUTSIDE_AIR_TEMPERATURE)) {
             notes.add(
                     "air density is the standard one for the pressure height: no temperature logged");
@@ -155,15 +157,15 @@ record AirData(
     private static double[] calibrated(
             TailInput input, Signals signals, double[] rootDensity, List<String> notes) {
         Grid grid = signals.grid();
-        if (input.calibratedAirspeed_mps().isPresent()) {
-            return grid.read(input.calibratedAirspeed_mps().get());
+        if (input.motion().calibratedAirspeed_mps().isPresent()) {
+            return grid.read(input.motion().calibratedAirspeed_mps().get());
         }
         if (signals.has(Channel.INDICATED_AIRSPEED)) {
             notes.add(
                     "indicated airspeed is taken for calibrated; in reverse it is not calibrated");
             return signals.column(Channel.INDICATED_AIRSPEED);
         }
-        Optional<Series> truly = input.trueAirspeed_mps();
+        Optional<Series> truly = input.motion().trueAirspeed_mps();
         if (truly.isEmpty()) {
             notes.add(
                     "no airspeed is known: effectiveness is not corrected for dynamic pressure, and"
@@ -186,8 +188,8 @@ record AirData(
             double[] calibrated,
             double[] rootDensity,
             List<String> notes) {
-        if (input.trueAirspeed_mps().isPresent()) {
-            return grid.read(input.trueAirspeed_mps().get());
+        if (input.motion().trueAirspeed_mps().isPresent()) {
+            return grid.read(input.motion().trueAirspeed_mps().get());
         }
         double[] truly = new double[calibrated.length];
         for (int i = 0; i < truly.length; i++) {

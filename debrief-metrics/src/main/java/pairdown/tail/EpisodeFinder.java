@@ -47,6 +47,13 @@ final class EpisodeFinder {
         this.settings = settings;
     }
 
+    /** Whether signs of these kinds can make an episode at all. */
+    static boolean canTell(Set<Episode.Sign> seen) {
+        return seen.size() > 1
+                && (seen.contains(Episode.Sign.LOST_EFFECTIVENESS)
+                        || seen.stream().anyMatch(AGAINST_RESPONSE::contains));
+    }
+
     /** The episodes in order of time, not yet paired with power changes. */
     List<Episode> find(List<SignSpan> signs) {
         List<SignSpan> others =

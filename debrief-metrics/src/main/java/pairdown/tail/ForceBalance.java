@@ -13,7 +13,7 @@ import pairdown.track.Channel;
  * D_idle(V), Tc′ = T_rev/(q·A), with γ positive down, A the propeller's disc.
  *
  * @param share W-normalised sum of all retarding forces, sin γ − V̇/g
- * @param force_N beyond idle; NaN without mass or idle drag
+ * @param force_N beyond idle; NaN without idle drag
  * @param coefficient Tc′
  * @param coefficientSigma one standard deviation of Tc′
  * @param idleDrag the baseline used
@@ -42,15 +42,21 @@ record ForceBalance(
         if (!air.hasPath()) {
             return new ForceBalance(share, nothing, nothing, nothing, Optional.empty(), notes);
         }
-        if (input.mass_kg().isEmpty()) {
-            notes.add(
-                    "no mass is given: retarding force is known as a share of weight only, not Tc′");
-            return new ForceBalance(share, nothing, nothing, nothing, Optional.empty(), notes);
-        }
-        double weight_N = input.mass_kg().getAsDouble() * Atmosphere.GRAVITY_MPS2;
+        TailSettings.Force force = input.settings().force();
+        double mass_kg = input.aircraft().mass_kg().orElse(force.usualMass_kg());
+        double weight_N = mass_kg * Atmosphere.GRAVITY_MPS2;
         Optional<IdleDrag> idle = idle(input, signals, air, share, weight_N, notes);
         if (idle.isEmpty()) {
             return new ForceBalance(share, nothing, nothing, nothing, idle, notes);
+        }
+        if (input.aircraft().mass_kg().isEmpty()) {
+            notes.add(
+                    String.format(
+                            Locale.ROOT,
+                            "no mass is given: %.0f kg is taken, so that retarding force and Tc′ may"
+                                    + " be off by %.0f %%",
+                            mass_kg,
+                            100 * force.usualMassSigma()));
         }
         return beyond(idle.get(), input, signals, air, share, weight_N, notes);
     }
@@ -66,10 +72,10 @@ record ForceBalance(
         if (own.isPresent()) {
             return own;
         }
-        if (input.idleDrag().isPresent()) {
+        if (input.aircraft().idleDrag().isPresent()) {
             notes.add(
                     "idle drag is from other descents of this aircraft: none at idle in this log");
-            return input.idleDrag();
+            return input.aircraft().idleDrag();
         }
         notes.add(
                 signals.has(Channel.POWER_LEVER)
@@ -95,6 +101,10 @@ record ForceBalance(
         double[] force_N = new double[n];
         double[] coefficient = new double[n];
         double[] sigma = new double[n];
+        double massSigma =
+                input.aircraft().mass_kg().isPresent()
+                        ? settings.massSigma()
+                        : settings.usualMassSigma();
         boolean otherFlap = false;
         for (int i = 0; i < n; i++) {
             double q_Pa = air.dynamicPressure_Pa()[i];
@@ -102,7 +112,7 @@ record ForceBalance(
             force_N[i] = weight_N * share[i] - idle.drag_N(q_Pa, weight_N * cosine, flap[i]);
             coefficient[i] = force_N[i] / (q_Pa * disc_m2);
             double sink = settings.sinkSigma_mps() / air.true_mps()[i];
-            double mass = settings.massSigma() * share[i];
+            double mass = massSigma * share[i];
             double speed =
                     2 * settings.airspeedSigma_mps() / air.calibrated_mps()[i] * coefficient[i];
             double balance =
@@ -115,7 +125,8 @@ record ForceBalance(
         notes.add(
                 String.format(
                         Locale.ROOT,
-                        "Tc′ takes a propeller disc of %.1f m and idle drag met from %.0f to %.0f m/s",
+                        "Tc′ takes a propeller disc of %.1f m across, as is usual, and idle drag met"
+                                + " from %.0f to %.0f m/s",
                         settings.discDiameter_m(),
                         idle.lowest_mps(),
                         idle.highest_mps()));

@@ -58,14 +58,7 @@ final class Reviewer {
                                                 new EffectivenessMap(flight, settings)
                                                         .cells(e, bare.episodes()))
                                 .orElse(List.of()));
-        return new TailControl(
-                bare.participant(),
-                bare.standingEffectiveness(),
-                bare.episodes(),
-                bare.powerChanges(),
-                bare.figures(),
-                bare.notes(),
-                review);
+        return bare.with(review);
     }
 
     private Optional<PowerTable> changeTable(TailControl t) {

@@ -2,8 +2,10 @@ package pairdown.tail;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import pairdown.stats.Robust;
 import pairdown.track.Channel;
 
@@ -21,31 +23,56 @@ final class SignFinder {
     private final Flight flight;
     private final Grid grid;
     private final TailSettings.Signs settings;
+    private final double leastRate_Hz;
 
-    SignFinder(Flight flight, TailSettings.Signs settings) {
+    SignFinder(Flight flight, TailSettings settings) {
         this.flight = flight;
         this.grid = flight.signals().grid();
-        this.settings = settings;
+        this.settings = settings.signs();
+        this.leastRate_Hz = settings.data().leastRate_Hz();
+    }
+
+    /** Which signs these channels could show. */
+    Set<Episode.Sign> sees(Optional<Effectiveness> judge) {
+        Set<Episode.Sign> seen = EnumSet.noneOf(Episode.Sign.class);
+        judge.ifPresent(e -> seen.add(Episode.Sign.LOST_EFFECTIVENESS));
+        for (ControlAxis axis : ControlAxis.values()) {
+            if (quick(axis.control()) && quick(axis.rate())) {
+                seen.add(Episode.Sign.RAISED_ACTIVITY);
+            }
+            if (flight.signals().has(axis.rate())) {
+                seen.add(Episode.Sign.EXCURSION);
+            }
+        }
+        if (flight.signals().has(Channel.ELEVATOR)) {
+            seen.add(Episode.Sign.ELEVATOR_NEAR_STOP);
+        }
+        if (quick(Channel.RUDDER)) {
+            seen.add(Episode.Sign.RUDDER_REVERSALS);
+        }
+        return seen;
+    }
+
+    private boolean quick(Channel channel) {
+        return flight.signals().rate_Hz(channel) >= leastRate_Hz;
     }
 
     /** All signs by their start. */
-    List<SignSpan> find(List<Effectiveness> axes, TailSettings.Data data) {
+    List<SignSpan> find(Optional<Effectiveness> judge) {
         List<SignSpan> signs = new ArrayList<>();
-        for (Effectiveness axis : axes) {
-            lost(axis).forEach(r -> add(signs, Episode.Sign.LOST_EFFECTIVENESS, r));
-            offResponse(axis).forEach(r -> add(signs, Episode.Sign.EXCURSION, r));
-        }
+        judge.ifPresent(
+                axis -> {
+                    lost(axis).forEach(r -> add(signs, Episode.Sign.LOST_EFFECTIVENESS, r));
+                    offResponse(axis).forEach(r -> add(signs, Episode.Sign.EXCURSION, r));
+                });
         for (ControlAxis axis : ControlAxis.values()) {
-            boolean quick =
-                    flight.signals().rate_Hz(axis.control()) >= data.leastRate_Hz()
-                            && flight.signals().rate_Hz(axis.rate()) >= data.leastRate_Hz();
-            if (quick) {
+            if (quick(axis.control()) && quick(axis.rate())) {
                 activity(axis).forEach(r -> add(signs, Episode.Sign.RAISED_ACTIVITY, r));
             }
             fast(axis).forEach(r -> add(signs, Episode.Sign.EXCURSION, r));
         }
         nearStop().forEach(r -> add(signs, Episode.Sign.ELEVATOR_NEAR_STOP, r));
-        if (flight.signals().rate_Hz(Channel.RUDDER) >= data.leastRate_Hz()) {
+        if (quick(Channel.RUDDER)) {
             reversals().forEach(r -> add(signs, Episode.Sign.RUDDER_REVERSALS, r));
         }
         signs.sort(Comparator.comparingInt(SignSpan::from));

@@ -63,8 +63,8 @@ final class Signals {
                 Stream.concat(
                                 USED.stream().flatMap(c -> input.system(c).stream()),
                                 Stream.concat(
-                                        input.calibratedAirspeed_mps().stream(),
-                                        input.trueAirspeed_mps().stream()))
+                                        input.motion().calibratedAirspeed_mps().stream(),
+                                        input.motion().trueAirspeed_mps().stream()))
                         .filter(s -> s.size() > 1)
                         .map(s -> new Span(s.time_s(0), s.time_s(s.size() - 1)))
                         .toList();

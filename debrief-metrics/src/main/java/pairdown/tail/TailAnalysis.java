@@ -29,6 +29,7 @@ public final class TailAnalysis {
                 List.of(),
                 Map.of(),
                 List.of("no systems channel and no airspeed: power and tail can't be seen"),
+                false,
                 TailReview.NONE);
     }
 
@@ -37,9 +38,8 @@ public final class TailAnalysis {
         Optional<Effectiveness> pitch = Effectiveness.of(ControlAxis.PITCH, input, flight, notes);
         Optional<Effectiveness> yaw = Effectiveness.of(ControlAxis.YAW, input, flight, notes);
         Optional<Effectiveness> judge = judge(pitch, yaw, flight, notes);
-        List<SignSpan> signs =
-                new SignFinder(flight, input.settings().signs())
-                        .find(judge.stream().toList(), input.settings().data());
+        SignFinder finder = new SignFinder(flight, input.settings());
+        List<SignSpan> signs = finder.find(judge);
         List<Episode> found =
                 new EpisodeFinder(flight, judge, input.settings().signs()).find(signs);
         List<PowerChange> changes =
@@ -47,6 +47,10 @@ public final class TailAnalysis {
         Pairing.Paired paired = new Pairing(input.settings().power()).pair(found, changes);
         if (input.descents().isEmpty()) {
             notes.add("no descent was found: episodes are looked for in descents only");
+        }
+        boolean tells = !input.descents().isEmpty() && EpisodeFinder.canTell(finder.sees(judge));
+        if (!tells && !input.descents().isEmpty()) {
+            notes.add("these data can't show a tail episode: none listed does not mean none");
         }
         Map<String, Series> figures = figures(flight, judge, pitch, yaw);
         Optional<Effectiveness> level = judge.or(() -> pitch).or(() -> yaw);
@@ -60,6 +64,7 @@ public final class TailAnalysis {
                         paired.changes(),
                         figures,
                         notes,
+                        tells,
                         TailReview.NONE);
         return new Reviewer(input, flight, judge).review(bare);
     }

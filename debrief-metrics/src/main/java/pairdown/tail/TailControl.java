@@ -15,6 +15,8 @@ import pairdown.track.Series;
  *     retardingCoefficient} (Tc′), {@code retardingForce_N} … Times are on the attempt's axis; NaN
  *     where a figure is not known
  * @param notes what these data can and cannot show, in words
+ * @param tellsEpisodes whether an empty list of episodes means that none was seen, not that these
+ *     data could not show one
  * @param review the pilot's tables and averages
  */
 public record TailControl(
@@ -24,6 +26,7 @@ public record TailControl(
         List<PowerChange> powerChanges,
         Map<String, Series> figures,
         List<String> notes,
+        boolean tellsEpisodes,
         TailReview review) {
     public TailControl {
         episodes = List.copyOf(episodes);
@@ -47,7 +50,20 @@ public record TailControl(
                 powerChanges,
                 figures,
                 notes,
+                true,
                 TailReview.NONE);
+    }
+
+    TailControl with(TailReview made) {
+        return new TailControl(
+                participant,
+                standingEffectiveness,
+                episodes,
+                powerChanges,
+                figures,
+                notes,
+                tellsEpisodes,
+                made);
     }
 
     /** A figure by name; empty where these data do not give it. */

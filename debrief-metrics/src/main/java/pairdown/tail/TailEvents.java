@@ -9,9 +9,12 @@ import pairdown.phase.EventKind;
 
 /** The instants of power and tail worth jumping to. */
 public final class TailEvents {
+    /** A move of power shortly before or after a descent belongs to its story. */
+    private static final double ABOUT_DESCENT_S = 15;
+
     private TailEvents() {}
 
-    /** Starts and ends of episodes, and power changes, in order of time. */
+    /** Starts and ends of episodes, and power changes about the descents, in order of time. */
     public static List<Event> of(TailControl t) {
         List<Event> events = new ArrayList<>();
         List<String> who = List.of(t.participant());
@@ -37,10 +40,23 @@ public final class TailEvents {
                             number + " over" + e.endedAfter().map(l -> ended(l)).orElse("")));
         }
         for (PowerChange c : t.powerChanges()) {
-            events.add(new Event(c.time_s(), 0, EventKind.POWER_CHANGE, who, words(c)));
+            if (aboutDescent(t, c.time_s())) {
+                events.add(new Event(c.time_s(), 0, EventKind.POWER_CHANGE, who, words(c)));
+            }
         }
         events.sort(Comparator.comparingDouble(Event::time_s));
         return List.copyOf(events);
+    }
+
+    private static boolean aboutDescent(TailControl t, double t_s) {
+        List<DescentSequence> rows = t.review().sequences();
+        return rows.isEmpty()
+                || rows.stream()
+                        .map(DescentSequence::descent)
+                        .anyMatch(
+                                d ->
+                                        t_s >= d.start_s() - ABOUT_DESCENT_S
+                                                && t_s <= d.end_s() + ABOUT_DESCENT_S);
     }
 
     private static String preceded(Episode.Link l) {

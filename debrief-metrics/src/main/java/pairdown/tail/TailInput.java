@@ -17,31 +17,51 @@ import pairdown.track.Series;
  *
  * @param participant id of the aircraft
  * @param systems its logged channels
- * @param trajectory its motion: gives the sink where known
- * @param calibratedAirspeed_mps else the logged indicated airspeed is taken for it, and said
- * @param trueAirspeed_mps else made from the calibrated one and the air's density, and said
- * @param atmosphere the day's air; else the standard one, and said
- * @param mass_kg all-up
  * @param descents the aircraft's descents
+ * @param motion its motion through the air
+ * @param aircraft what is known of it beyond its logs
  * @param target what the sequence table judges the holding by
- * @param idleDrag from other descents of the same aircraft, where this attempt has none at idle
  * @param settings thresholds
  */
 public record TailInput(
         String participant,
         Map<Channel, Series> systems,
-        Optional<Trajectory> trajectory,
-        Optional<Series> calibratedAirspeed_mps,
-        Optional<Series> trueAirspeed_mps,
-        Optional<Atmosphere> atmosphere,
-        OptionalDouble mass_kg,
         List<Span> descents,
+        Motion motion,
+        Aircraft aircraft,
         Optional<Target> target,
-        Optional<IdleDrag> idleDrag,
         TailSettings settings) {
     public TailInput {
         systems = Map.copyOf(systems);
         descents = List.copyOf(descents);
+    }
+
+    /**
+     * Motion through the air.
+     *
+     * @param trajectory gives the sink where known
+     * @param calibratedAirspeed_mps else the logged indicated airspeed is taken for it, and said
+     * @param trueAirspeed_mps else made from the calibrated one and the air's density, and said
+     * @param atmosphere the day's air; else the standard one, and said
+     */
+    public record Motion(
+            Optional<Trajectory> trajectory,
+            Optional<Series> calibratedAirspeed_mps,
+            Optional<Series> trueAirspeed_mps,
+            Optional<Atmosphere> atmosphere) {
+        public static final Motion UNKNOWN =
+                new Motion(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * The aircraft itself.
+     *
+     * @param mass_kg all-up; else the settings' default, and said
+     * @param idleDrag from other descents of the same aircraft, where this attempt has none at idle
+     */
+    public record Aircraft(OptionalDouble mass_kg, Optional<IdleDrag> idleDrag) {
+        public static final Aircraft UNKNOWN =
+                new Aircraft(OptionalDouble.empty(), Optional.empty());
     }
 
     /** An aircraft's logged channels and descents, with nothing else known. */
@@ -50,96 +70,29 @@ public record TailInput(
         return new TailInput(
                 participant,
                 systems,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
                 descents,
-                Optional.empty(),
+                Motion.UNKNOWN,
+                Aircraft.UNKNOWN,
                 Optional.empty(),
                 TailSettings.DEFAULT);
     }
 
-    /** With the aircraft's motion and what is known of its airspeed. */
-    public TailInput withMotion(
-            Optional<Trajectory> motion, Optional<Series> calibrated, Optional<Series> truly) {
-        return new TailInput(
-                participant,
-                systems,
-                motion,
-                calibrated,
-                truly,
-                atmosphere,
-                mass_kg,
-                descents,
-                target,
-                idleDrag,
-                settings);
+    public TailInput with(Motion known) {
+        return new TailInput(participant, systems, descents, known, aircraft, target, settings);
     }
 
-    /** With the day's air and the aircraft's mass. */
-    public TailInput withAir(Optional<Atmosphere> air, OptionalDouble kg) {
-        return new TailInput(
-                participant,
-                systems,
-                trajectory,
-                calibratedAirspeed_mps,
-                trueAirspeed_mps,
-                air,
-                kg,
-                descents,
-                target,
-                idleDrag,
-                settings);
+    public TailInput with(Aircraft known) {
+        return new TailInput(participant, systems, descents, motion, known, target, settings);
     }
 
     /** With the target that was to be held. */
-    public TailInput withTarget(Optional<Target> wanted) {
-        return new TailInput(
-                participant,
-                systems,
-                trajectory,
-                calibratedAirspeed_mps,
-                trueAirspeed_mps,
-                atmosphere,
-                mass_kg,
-                descents,
-                wanted,
-                idleDrag,
-                settings);
-    }
-
-    /** With the idle drag found in other descents of the same aircraft. */
-    public TailInput withIdleDrag(Optional<IdleDrag> known) {
-        return new TailInput(
-                participant,
-                systems,
-                trajectory,
-                calibratedAirspeed_mps,
-                trueAirspeed_mps,
-                atmosphere,
-                mass_kg,
-                descents,
-                target,
-                known,
-                settings);
+    public TailInput with(Optional<Target> wanted) {
+        return new TailInput(participant, systems, descents, motion, aircraft, wanted, settings);
     }
 
     /** With other thresholds. */
-    public TailInput withSettings(TailSettings other) {
-        return new TailInput(
-                participant,
-                systems,
-                trajectory,
-                calibratedAirspeed_mps,
-                trueAirspeed_mps,
-                atmosphere,
-                mass_kg,
-                descents,
-                target,
-                idleDrag,
-                other);
+    public TailInput with(TailSettings other) {
+        return new TailInput(participant, systems, descents, motion, aircraft, target, other);
     }
 
     Optional<Series> system(Channel channel) {

@@ -52,7 +52,9 @@ public record TailSettings(
      * @param flapBin_deg flap settings closer than this are one
      * @param airspeedSigma_mps of a smoothed airspeed, for the sigma of the force
      * @param sinkSigma_mps of a smoothed sink
-     * @param massSigma share of the mass that is uncertain
+     * @param massSigma share of a given mass that is uncertain
+     * @param usualMass_kg taken where none is given: the attempt file's documented default
+     * @param usualMassSigma share of that which is uncertain
      */
     public record Force(
             double discDiameter_m,
@@ -63,8 +65,11 @@ public record TailSettings(
             double flapBin_deg,
             double airspeedSigma_mps,
             double sinkSigma_mps,
-            double massSigma) {
-        public static final Force DEFAULT = new Force(2.8, 3, 2, 5, 1.15, 4, 0.4, 0.3, 0.03);
+            double massSigma,
+            double usualMass_kg,
+            double usualMassSigma) {
+        public static final Force DEFAULT =
+                new Force(2.8, 3, 2, 5, 1.15, 4, 0.4, 0.3, 0.03, 2300, 0.25);
     }
 
     /**
