@@ -35,7 +35,12 @@ final class AttemptFile {
 
     /** Reads the attempt described by {@code FOLDER/attempt.json}. */
     static Attempt read(Path folder) throws UnusableInputException {
-        return new AttemptFile(folder, JsonFile.read(folder.resolve(NAME))).attempt();
+        return of(folder, JsonFile.read(folder.resolve(NAME)));
+    }
+
+    /** The attempt that a manifest in {@code folder} describes. */
+    static Attempt of(Path folder, JsonFile manifest) throws UnusableInputException {
+        return new AttemptFile(folder, manifest).attempt();
     }
 
     private Attempt attempt() throws UnusableInputException {

@@ -57,7 +57,19 @@ public final class JsonFile {
                         path.toString(),
                         "this is not the JSON file Pairdown expects here");
             }
-            String text = Files.readString(path);
+            return parse(path, Files.readString(path));
+        } catch (IOException e) {
+            throw new UnusableInputException(
+                    "can't be read (" + e + ")",
+                    path.toString(),
+                    "check the file and its permissions",
+                    e);
+        }
+    }
+
+    /** Reads a file's text; the path stands for it in messages. */
+    static JsonFile parse(Path path, String text) throws UnusableInputException {
+        try {
             return new JsonFile(path, MAPPER.readTree(text), lineOfEachValue(text));
         } catch (JsonProcessingException e) {
             throw new UnusableInputException(
@@ -67,10 +79,7 @@ public final class JsonFile {
                     e);
         } catch (IOException e) {
             throw new UnusableInputException(
-                    "can't be read (" + e + ")",
-                    path.toString(),
-                    "check the file and its permissions",
-                    e);
+                    "can't be read (" + e + ")", path.toString(), "check the file", e);
         }
     }
 

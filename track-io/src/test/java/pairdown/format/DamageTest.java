@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Arrays;
@@ -120,8 +119,8 @@ class DamageTest {
     @MethodSource("smallLogs")
     void packingChangesNothing(Log log) throws Exception {
         Track plain = TestLogs.read(log.bytes());
-        assertSame(plain, TestLogs.read(gzip(log.bytes())));
-        assertSame(plain, TestLogs.read(zip(log.bytes(), "../../etc/evil name.csv")));
+        assertSame(plain, TestLogs.read(TestLogs.gzip(log.bytes())));
+        assertSame(plain, TestLogs.read(TestLogs.zip(log.bytes(), "../../etc/evil name.csv")));
     }
 
     @ParameterizedTest
@@ -337,23 +336,5 @@ class DamageTest {
                         assertThrows(
                                 UnusableInputException.class,
                                 () -> TestLogs.read(bomb.getBytes(StandardCharsets.UTF_8))));
-    }
-
-    private static byte[] gzip(byte[] bytes) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (GZIPOutputStream gzip = new GZIPOutputStream(out)) {
-            gzip.write(bytes);
-        }
-        return out.toByteArray();
-    }
-
-    private static byte[] zip(byte[] bytes, String name) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (ZipOutputStream zip = new ZipOutputStream(out)) {
-            zip.putNextEntry(new ZipEntry("folder/"));
-            zip.putNextEntry(new ZipEntry(name));
-            zip.write(bytes);
-        }
-        return out.toByteArray();
     }
 }

@@ -6,6 +6,9 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.zip.GZIPOutputStream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import pairdown.format.source.LogSource;
 import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
@@ -50,5 +53,28 @@ final class TestLogs {
     static String sentence(String body) {
         int sum = body.chars().reduce(0, (a, b) -> a ^ b);
         return String.format(java.util.Locale.ROOT, "$%s*%02X", body, sum);
+    }
+
+    static byte[] gzip(byte[] bytes) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (GZIPOutputStream gzip = new GZIPOutputStream(out)) {
+            gzip.write(bytes);
+        } catch (IOException e) {
+            throw new AssertionError("memory can't fail", e);
+        }
+        return out.toByteArray();
+    }
+
+    /** An archive with a folder and one file. */
+    static byte[] zip(byte[] bytes, String name) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(out)) {
+            zip.putNextEntry(new ZipEntry("folder/"));
+            zip.putNextEntry(new ZipEntry(name));
+            zip.write(bytes);
+        } catch (IOException e) {
+            throw new AssertionError("memory can't fail", e);
+        }
+        return out.toByteArray();
     }
 }

@@ -59,12 +59,22 @@ record ColumnMap(
     /** Reads a map; a field it does not know is an error, since it would be a typing error. */
     static ColumnMap read(Path path) throws UnusableInputException {
         String file = String.valueOf(path.getFileName());
-        JsonNode root;
         try {
             if (Files.size(path) > MOST_BYTES) {
                 throw new UnusableInputException("is too long for a column map", file, "check it");
             }
-            root = JSON.readTree(Files.readAllBytes(path));
+            return parse(file, Files.readAllBytes(path));
+        } catch (IOException e) {
+            throw new UnusableInputException(
+                    "the column map can't be read", file, "check its path", e);
+        }
+    }
+
+    /** Reads a map's bytes; {@code file} stands for it in messages. */
+    static ColumnMap parse(String file, byte[] json) throws UnusableInputException {
+        JsonNode root;
+        try {
+            root = JSON.readTree(json);
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
             throw new UnusableInputException(
@@ -73,8 +83,7 @@ record ColumnMap(
                     "mend the column map",
                     e);
         } catch (IOException e) {
-            throw new UnusableInputException(
-                    "the column map can't be read", file, "check its path", e);
+            throw new UnusableInputException("is no text", file, "mend the column map", e);
         }
         return new Parser(file).map(root);
     }

@@ -37,7 +37,10 @@ public final class CsvFormat implements TrackFormat {
 
     /** Reads a log as a column map says. */
     public Track read(LogSource source, Path columnMap) throws IOException, UnusableInputException {
-        ColumnMap map = ColumnMap.read(columnMap);
+        return read(source, ColumnMap.read(columnMap));
+    }
+
+    static Track read(LogSource source, ColumnMap map) throws IOException, UnusableInputException {
         return read(source, MappedLayout.of(map, source, source.head()));
     }
 

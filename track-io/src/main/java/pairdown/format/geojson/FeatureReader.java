@@ -26,6 +26,7 @@ final class FeatureReader {
 
     private final Rows rows;
     private final Notes notes;
+    private final double[] position = new double[3];
     private Doubles coordinates = new Doubles();
     private Longs lines = new Longs();
     private Longs times = new Longs();
@@ -42,7 +43,7 @@ final class FeatureReader {
         while (json.nextToken() != JsonToken.END_OBJECT) {
             String name = json.currentName();
             JsonToken value = json.nextToken();
-            if (name.equals("type")) {
+            if (name.equals("type") && value.isScalarValue()) {
                 feature |= "Feature".equals(json.getText());
             } else if (name.equals("coordinates") && value == JsonToken.START_ARRAY) {
                 coordinates(json);
@@ -65,6 +66,8 @@ final class FeatureReader {
         while (json.nextToken() != JsonToken.END_ARRAY) {
             if (json.currentToken() == JsonToken.START_OBJECT) {
                 object(json);
+            } else {
+                json.skipChildren();
             }
         }
     }
@@ -72,33 +75,38 @@ final class FeatureReader {
     /** Nested arrays of positions: each innermost array is one. */
     private void coordinates(JsonParser json) throws IOException {
         int depth = 1;
-        int inPosition = 0;
+        int numbers = 0;
         while (depth > 0) {
             JsonToken token = json.nextToken();
             if (token == null) {
                 return;
             }
-            if (token == JsonToken.START_ARRAY) {
-                depth++;
-                inPosition = 0;
-            } else if (token == JsonToken.END_ARRAY) {
-                depth--;
-                if (inPosition > 0) {
-                    endPosition(inPosition, json);
-                    inPosition = 0;
+            switch (token) {
+                case START_ARRAY -> {
+                    depth++;
+                    numbers = 0;
                 }
-            } else {
-                if (inPosition < 3) {
-                    coordinates.add(token.isNumeric() ? json.getDoubleValue() : Double.NaN);
+                case END_ARRAY -> {
+                    depth--;
+                    if (numbers > 0) {
+                        endPosition(numbers, json);
+                    }
+                    numbers = 0;
                 }
-                inPosition++;
+                case START_OBJECT -> json.skipChildren();
+                default -> {
+                    if (numbers < position.length) {
+                        position[numbers] = token.isNumeric() ? json.getDoubleValue() : Double.NaN;
+                    }
+                    numbers++;
+                }
             }
         }
     }
 
     private void endPosition(int given, JsonParser json) {
-        for (int i = given; i < 3; i++) {
-            coordinates.add(Double.NaN);
+        for (int i = 0; i < position.length; i++) {
+            coordinates.add(i < given ? position[i] : Double.NaN);
         }
         lines.add(json.currentLocation().getLineNr());
     }

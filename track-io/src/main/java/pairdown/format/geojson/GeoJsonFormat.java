@@ -6,7 +6,9 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import java.io.IOException;
-import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import pairdown.format.source.LogSource;
 import pairdown.format.source.Notes;
 import pairdown.format.source.Rows;
@@ -53,7 +55,8 @@ public final class GeoJsonFormat implements TrackFormat {
         Notes notes = new Notes();
         Rows rows = new Rows(source, key(), notes);
         FeatureReader features = new FeatureReader(rows, notes);
-        try (InputStream in = source.open();
+        // A reader, since a parser of bytes stops at the first letter of another encoding.
+        try (Reader in = new InputStreamReader(source.open(), StandardCharsets.UTF_8);
                 JsonParser json = JSON.createParser(in)) {
             try {
                 while (json.nextToken() != null) {
