@@ -15,6 +15,8 @@ import pairdown.debrief.LogQuality;
 import pairdown.debrief.ResultFolder;
 import pairdown.report.Pictures;
 import pairdown.report.Report;
+import pairdown.scene.Terrain;
+import pairdown.words.Figures;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -39,6 +41,11 @@ final class DebriefVerb implements Callable<Integer> {
             description = "where results go (default: ATTEMPT/debrief)")
     private @Nullable Path out;
 
+    @Option(
+            names = "--no-pictures",
+            description = "leave pictures of the replay out of the report")
+    private boolean pictureless;
+
     @Mixin private UnitsOption units = new UnitsOption();
 
     @Override
@@ -50,13 +57,26 @@ final class DebriefVerb implements Callable<Integer> {
         try {
             ResultFolder folder = ResultFolder.at(place);
             DebriefFiles.write(debrief, folder);
-            String page = Report.html(debrief, units.units(), Locale.getDefault(), Pictures.NONE);
+            String page = page(debrief);
             folder.text("report.html", out -> out.append(page));
         } catch (IOException e) {
             throw new OutputException(place, e);
         }
         spec.commandLine().getOut().println(place.resolve("report.html"));
         return ExitStatus.DONE;
+    }
+
+    private String page(Debrief debrief) throws IOException {
+        Locale locale = Locale.getDefault();
+        if (pictureless) {
+            return Report.html(debrief, units.units(), locale, Pictures.NONE);
+        }
+        Terrain terrain = Terrain.of(debrief.attempt().folder(), debrief);
+        terrain.complaints().forEach(c -> spec.commandLine().getErr().println(Main.oneLine(c)));
+        Figures figures = new Figures(units.units(), locale);
+        try (ReportPictures drawn = new ReportPictures(debrief, terrain.relief(), figures)) {
+            return Report.html(debrief, units.units(), locale, drawn);
+        }
     }
 
     private void sayUnusable(Debrief debrief) {

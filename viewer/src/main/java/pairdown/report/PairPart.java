@@ -1,7 +1,6 @@
 package pairdown.report;
 
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,7 +14,6 @@ import pairdown.pair.PairDebrief;
 import pairdown.pair.Touch;
 import pairdown.report.ReportModel.Chart;
 import pairdown.report.ReportModel.PairSection;
-import pairdown.report.ReportModel.Picture;
 import pairdown.report.ReportModel.WindowRow;
 import pairdown.words.Figures;
 import pairdown.words.Line;
@@ -24,16 +22,12 @@ import pairdown.words.Words;
 
 /** One pair for the coach: sentences first, then pictures, charts and the windows one by one. */
 final class PairPart {
-    private static final List<String> VANTAGES = List.of("square-on", "above", "astern");
-    private static final int PICTURE_WIDTH = 640;
-    private static final int PICTURE_HEIGHT = 400;
-
     private final Debrief debrief;
     private final int index;
     private final PairDebrief pair;
     private final Words words;
     private final Figures figures;
-    private final Pictures pictures;
+    private final PairPictures pictures;
 
     PairPart(Debrief debrief, int index, Words words, Figures figures, Pictures pictures) {
         this.debrief = debrief;
@@ -41,14 +35,14 @@ final class PairPart {
         this.pair = debrief.pairs().get(index);
         this.words = words;
         this.figures = figures;
-        this.pictures = pictures;
+        this.pictures = PairPictures.order(debrief, pair, words, figures, pictures);
     }
 
     PairSection section() {
         return new PairSection(
                 words.get("report.pair.heading", pair.flyer(), pair.lead()),
                 sentences(),
-                views(),
+                pictures.fetch(),
                 charts(),
                 windows(),
                 exceedances(),
@@ -154,28 +148,6 @@ final class PairPart {
 
     private String clock(double t_s) {
         return figures.clock(debrief.axis(), t_s);
-    }
-
-    private List<Picture> views() {
-        List<Picture> views = new ArrayList<>();
-        if (pair.closest().isEmpty()) {
-            return views;
-        }
-        double t_s = pair.closest().get().time_s();
-        for (String vantage : VANTAGES) {
-            pictures.png(t_s, vantage, PICTURE_WIDTH, PICTURE_HEIGHT)
-                    .ifPresent(
-                            png ->
-                                    views.add(
-                                            new Picture(
-                                                    "data:image/png;base64,"
-                                                            + Base64.getEncoder()
-                                                                    .encodeToString(png),
-                                                    words.get(
-                                                            "report.picture." + vantage,
-                                                            clock(t_s)))));
-        }
-        return views;
     }
 
     private List<Chart> charts() {

@@ -1,19 +1,40 @@
 package pairdown.report;
 
+import java.awt.image.BufferedImage;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import pairdown.camera.Vantage;
 
-/** Where the report's pictures come from. */
-@FunctionalInterface
+/**
+ * Who draws the report's pictures. They are ordered first and fetched when the page is put
+ * together, so that drawing and the rest of the report go on at the same time.
+ */
 public interface Pictures {
-    /** No pictures: where nothing can draw. */
-    Pictures NONE = (t_s, vantage, width, height) -> Optional.empty();
+    /** No pictures, because none are wanted. */
+    Pictures NONE =
+            new Pictures() {
+                @Override
+                public CompletableFuture<Optional<BufferedImage>> order(View view) {
+                    return CompletableFuture.completedFuture(Optional.empty());
+                }
+
+                @Override
+                public Optional<String> whyNone() {
+                    return Optional.empty();
+                }
+            };
 
     /**
-     * A picture of the attempt as PNG bytes.
+     * What a picture shows.
      *
      * @param t_s on the attempt's axis
-     * @param vantage name of the place it is seen from
-     * @return empty where it can't be drawn
+     * @param nearer how many times nearer than the vantage point usually stands
      */
-    Optional<byte[]> png(double t_s, String vantage, int width, int height);
+    record View(double t_s, Vantage vantage, double nearer) {}
+
+    /** Orders a picture, which comes out empty where it can't be drawn. */
+    CompletableFuture<Optional<BufferedImage>> order(View view);
+
+    /** Once an order came back empty: why, and what would mend it; empty if none were wanted. */
+    Optional<String> whyNone();
 }

@@ -3,6 +3,7 @@ package pairdown.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.knowm.xchart.XYChart;
 import pairdown.clock.ClockResult;
 import pairdown.debrief.Debrief;
@@ -11,6 +12,7 @@ import pairdown.phase.Event;
 import pairdown.report.ReportModel.Chart;
 import pairdown.report.ReportModel.EventRow;
 import pairdown.report.ReportModel.PairSection;
+import pairdown.report.ReportModel.Picture;
 import pairdown.report.ReportModel.TrustChart;
 import pairdown.words.Figures;
 import pairdown.words.Words;
@@ -30,8 +32,13 @@ final class ReportBuilder {
     }
 
     ReportModel build() {
+        CompletableFuture<Optional<Picture>> boardPicture =
+                BoardPicture.order(debrief, words, figures, pictures);
+        List<PairPart> pairs = pairs();
         BoardPart board = new BoardPart(debrief, words, figures);
         String day = new JsonValues(debrief.axis()).time(debrief.span().start_s()).substring(0, 10);
+        List<TrustChart> trustCharts = trustCharts();
+        List<PairSection> pairSections = pairs.stream().map(PairPart::section).toList();
         return new ReportModel(
                 words.locale().getLanguage(),
                 debrief.attempt().title().orElse(words.get("report.title")),
@@ -41,11 +48,15 @@ final class ReportBuilder {
                 new TrustPart(debrief, words, figures).rows(),
                 notes(),
                 board.flyers(),
+                boardPicture.join().stream().toList(),
+                pictures.whyNone()
+                        .map(why -> words.get("report.pictures.none", why))
+                        .orElse(""),
                 new FindingPart(debrief, words, figures).rows(),
                 board.heightBudget(),
                 board.heightBudgetSays(),
-                pairs(),
-                trustCharts(),
+                pairSections,
+                trustCharts,
                 new PilotPart(debrief, words, figures).page(),
                 events(),
                 new ThresholdPart(debrief.attempt(), words, figures).rows());
@@ -67,12 +78,13 @@ final class ReportBuilder {
         return notes;
     }
 
-    private List<PairSection> pairs() {
-        List<PairSection> sections = new ArrayList<>();
+    /** Made all at once, so that their pictures are drawn while the rest is put together. */
+    private List<PairPart> pairs() {
+        List<PairPart> parts = new ArrayList<>();
         for (int i = 0; i < debrief.pairs().size(); i++) {
-            sections.add(new PairPart(debrief, i, words, figures, pictures).section());
+            parts.add(new PairPart(debrief, i, words, figures, pictures));
         }
-        return sections;
+        return parts;
     }
 
     private List<TrustChart> trustCharts() {

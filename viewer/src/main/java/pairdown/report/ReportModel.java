@@ -9,6 +9,8 @@ import java.util.List;
  * @param lang the page's language
  * @param title heading
  * @param date the attempt's UTC date
+ * @param boardPictures one in grey, where pictures can be made
+ * @param whyNoPictures where they can't: why, and what would mend it; else empty
  * @param notes what was assumed or can't be known beyond single logs
  */
 public record ReportModel(
@@ -20,6 +22,8 @@ public record ReportModel(
         List<TrustRow> trust,
         List<String> notes,
         List<FlyerLine> flyers,
+        List<Picture> boardPictures,
+        String whyNoPictures,
         List<FindingRow> findings,
         List<HeightPart> heightBudget,
         String heightBudgetSays,
