@@ -41,9 +41,7 @@ final class DebriefVerb implements Callable<Integer> {
             description = "where results go (default: ATTEMPT/debrief)")
     private @Nullable Path out;
 
-    @Option(
-            names = "--no-pictures",
-            description = "leave pictures of the replay out of the report")
+    @Option(names = "--no-pictures", description = "leave pictures of the replay out of the report")
     private boolean pictureless;
 
     @Mixin private UnitsOption units = new UnitsOption();

@@ -13,7 +13,9 @@ import pairdown.report.ReportModel.Picture;
 import pairdown.words.Figures;
 import pairdown.words.Words;
 
-/** The board page's picture: the formation at the closest approach of all, in grey for a printer. */
+/**
+ * The board page's picture: the formation at the closest approach of all, in grey for a printer.
+ */
 final class BoardPicture {
     private BoardPicture() {}
 
@@ -34,8 +36,7 @@ final class BoardPicture {
                         nearest.get().flyer(),
                         figures.clock(debrief.axis(), closest.time_s()));
         return pictures.order(new View(closest.time_s(), Vantage.of(side), 1))
-                .thenApply(
-                        image -> image.map(i -> new Picture(Jpeg.uri(Jpeg.grey(i)), caption)));
+                .thenApply(image -> image.map(i -> new Picture(Jpeg.uri(Jpeg.grey(i)), caption)));
     }
 
     private static double separation_m(PairDebrief pair) {

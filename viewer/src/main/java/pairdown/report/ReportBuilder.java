@@ -49,9 +49,7 @@ final class ReportBuilder {
                 notes(),
                 board.flyers(),
                 boardPicture.join().stream().toList(),
-                pictures.whyNone()
-                        .map(why -> words.get("report.pictures.none", why))
-                        .orElse(""),
+                pictures.whyNone().map(why -> words.get("report.pictures.none", why)).orElse(""),
                 new FindingPart(debrief, words, figures).rows(),
                 board.heightBudget(),
                 board.heightBudgetSays(),

@@ -1,34 +1,9 @@
 package pairdown.report;
 
-import java.awt.Dimension;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.util.List;
-import org.apache.batik.anim.dom.SVGDOMImplementation;
-import org.apache.batik.svggen.SVGGeneratorContext;
-import org.apache.batik.svggen.SVGGraphics2D;
-import org.apache.batik.svggen.SVGIDGenerator;
 import org.knowm.xchart.internal.chartpart.Chart;
-import org.w3c.dom.DOMImplementation;
-import org.w3c.dom.Document;
-import org.w3c.dom.Element;
 
 /** Renders charts as SVG elements to be set into a page. */
 final class Svg {
-    /**
-     * Written by the library, but no part of SVG inside HTML, or at odds with scaling to the page.
-     */
-    private static final List<String> NOT_OF_HTML =
-            List.of(
-                    "contentScriptType",
-                    "contentStyleType",
-                    "zoomAndPan",
-                    "version",
-                    "preserveAspectRatio",
-                    "width",
-                    "height");
-
     private Svg() {}
 
     /**
@@ -38,50 +13,20 @@ final class Svg {
      * @param label what a screen reader says
      */
     static String of(Chart<?, ?> chart, String name, String label) {
-        DOMImplementation dom = SVGDOMImplementation.getDOMImplementation();
-        Document document = dom.createDocument(SVGDOMImplementation.SVG_NAMESPACE_URI, "svg", null);
-        SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
-        context.setIDGenerator(new NamedIds(name));
-        context.setComment(" ");
-        SVGGraphics2D graphics = new SVGGraphics2D(context, false);
-        graphics.setSVGCanvasSize(new Dimension(chart.getWidth(), chart.getHeight()));
-        chart.paint(graphics, chart.getWidth(), chart.getHeight());
-        Element root = graphics.getRoot();
-        for (String attribute : NOT_OF_HTML) {
-            root.removeAttribute(attribute);
-        }
-        root.setAttributeNS(null, "viewBox", "0 0 " + chart.getWidth() + " " + chart.getHeight());
-        root.setAttributeNS(null, "role", "img");
-        root.setAttributeNS(null, "aria-label", label);
-        return withoutProlog(text(graphics, root));
+        SvgPen pen = new SvgPen(name);
+        chart.paint(pen, chart.getWidth(), chart.getHeight());
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 "
+                + chart.getWidth()
+                + " "
+                + chart.getHeight()
+                + "\" aria-label=\""
+                + escaped(label)
+                + "\">"
+                + pen.drawn()
+                + "</svg>";
     }
 
-    private static String text(SVGGraphics2D graphics, Element root) {
-        StringWriter out = new StringWriter();
-        try {
-            graphics.stream(root, out, true, false);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return out.toString();
-    }
-
-    private static String withoutProlog(String svg) {
-        return svg.substring(svg.indexOf("<svg")).replaceAll("\\s+(/?>)", "$1");
-    }
-
-    /** Ids that do not clash with those of other charts on the page. */
-    private static final class NamedIds extends SVGIDGenerator {
-        private final String name;
-        private int next;
-
-        NamedIds(String name) {
-            this.name = name;
-        }
-
-        @Override
-        public String generateID(String prefix) {
-            return name + "-" + prefix + next++;
-        }
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
     }
 }

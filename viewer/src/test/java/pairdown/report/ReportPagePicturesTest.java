@@ -34,8 +34,7 @@ class ReportPagePicturesTest {
         long pairs = DEBRIEF.pairs().stream().filter(p -> p.closest().isPresent()).count();
         assertTrue(pairs > 0);
         assertEquals(5 * pairs + 1, recorder.views.size());
-        assertEquals(
-                3 * pairs + 1, recorder.views.stream().filter(v -> v.nearer() == 1).count());
+        assertEquals(3 * pairs + 1, recorder.views.stream().filter(v -> v.nearer() == 1).count());
         assertEquals(recorder.views.size(), sources(page).size());
     }
 
