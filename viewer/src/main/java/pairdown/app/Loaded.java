@@ -1,7 +1,9 @@
 package pairdown.app;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.AttemptFolder;
 import pairdown.debrief.Debrief;
@@ -15,24 +17,43 @@ import picocli.CommandLine.Model.CommandSpec;
  * An attempt ready to be shown.
  *
  * @param relief terrain, where its folder holds a tile that covers it
+ * @param complaints what was read over on the way, a line for each
  */
-record Loaded(Debrief debrief, Optional<Relief> relief) {
+record Loaded(Debrief debrief, Optional<Relief> relief, List<String> complaints) {
+    Loaded {
+        complaints = List.copyOf(complaints);
+    }
+
     /**
-     * Reads and debriefs an attempt.
+     * Reads and debriefs an attempt, saying progress and complaints where the verb's go.
      *
      * @throws UnusableInputException if nothing in it can be shown
      */
     static Loaded from(Path folder, CommandSpec spec) throws UnusableInputException {
-        Attempt attempt = AttemptFolder.open(folder);
-        Debrief debrief = Debriefer.debrief(attempt, Terminal.progress(spec));
+        Loaded loaded = of(AttemptFolder.open(folder), Terminal.progress(spec));
+        loaded.complaints().forEach(c -> spec.commandLine().getErr().println(Main.oneLine(c)));
+        return loaded;
+    }
+
+    /**
+     * Debriefs an attempt.
+     *
+     * @param progress told each step as it begins
+     * @throws UnusableInputException if nothing in it can be shown
+     */
+    static Loaded of(Attempt attempt, Consumer<String> progress) throws UnusableInputException {
+        Debrief debrief = Debriefer.debrief(attempt, progress);
         if (debrief.participants().stream().allMatch(p -> p.trajectory().isEmpty())) {
             throw new UnusableInputException(
                     "no log gives a track to show",
-                    folder.toString(),
+                    attempt.folder().toString(),
                     "see: pairdown inspect on each log");
         }
         Terrain terrain = Terrain.of(attempt.folder(), debrief);
-        terrain.complaints().forEach(c -> spec.commandLine().getErr().println(Main.oneLine(c)));
-        return new Loaded(debrief, terrain.relief());
+        return new Loaded(debrief, terrain.relief(), terrain.complaints());
+    }
+
+    Path folder() {
+        return debrief.attempt().folder();
     }
 }

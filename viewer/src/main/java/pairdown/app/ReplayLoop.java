@@ -1,171 +1,235 @@
 package pairdown.app;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import pairdown.gl.RenderContext;
 import pairdown.gl.Shaders;
 import pairdown.gl.VectorCanvas;
 import pairdown.gl.Window;
 import pairdown.gl.WindowEvent;
-import pairdown.gl.WindowEvent.MouseButton;
 import pairdown.input.Action;
 import pairdown.input.Command;
-import pairdown.input.Keymap;
+import pairdown.panel.Opening;
+import pairdown.panel.Rect;
+import pairdown.replay.Moment;
+import pairdown.replay.Playback;
 import pairdown.scene.Diorama;
+import pairdown.settings.ViewerSettings;
 import pairdown.theme.Palette;
 import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
+import pairdown.time.Span;
 import pairdown.words.Figures;
-import pairdown.words.Units;
 
 /**
  * The replay in its window. A frame reads: gather what the person did, turn it into actions, carry
- * them out, let time pass, draw, show.
+ * them out, take up what was read in the background, let time pass, draw, show.
  */
 final class ReplayLoop implements AutoCloseable {
-    /** A pixel of dragging turns the free camera by this much. */
-    private static final double DRAG_DEG = 0.3;
-
-    /** One notch of the wheel. */
-    private static final double WHEEL = 1.15;
-
     /** While nothing moves, a picture is drawn anew at least this often. */
     private static final double REST_S = 0.5;
 
     /** A stall (a dialog, a laptop asleep) must not throw the replay far ahead. */
     private static final double LONGEST_STEP_S = 0.25;
 
-    /** How long before the closest approach the replay opens: the joining is seen at once. */
-    private static final double LEAD_IN_S = 20;
-
     private final RenderContext context;
     private final Shaders shaders;
     private final VectorCanvas canvas = VectorCanvas.create();
-    private final Diorama diorama;
-    private final Keymap keys = Keymap.standard();
-    private Units units;
+    private final ReplayDesk desk;
+    private final SceneDrag drag = new SceneDrag();
+    private final Playback nothing = new Playback(new Span(0, 1));
+    private Optional<Diorama> diorama = Optional.empty();
+    private Optional<Moment> moment = Optional.empty();
+    private @Nullable ViewerSettings drawnWith;
+    private boolean savesPicture;
     private Theme theme;
     private Figures figures;
-    private boolean dark;
-    private boolean dragging;
-    private double pointerX;
-    private double pointerY;
 
-    ReplayLoop(RenderContext context, Shaders shaders, Diorama diorama, Units units) {
+    /**
+     * @param shaders closed with this
+     */
+    ReplayLoop(RenderContext context, Shaders shaders, ReplayDesk desk) {
         this.context = context;
         this.shaders = shaders;
-        this.diorama = diorama;
-        this.units = units;
-        this.figures = new Figures(units, Locale.getDefault());
+        this.desk = desk;
         this.theme = themeNow();
+        this.figures = figuresNow();
     }
 
     private Theme themeNow() {
+        ViewerSettings settings = desk.settings();
+        double pixel_mm = context instanceof Window window ? window.pixel_mm() : 0;
         return new Theme(
-                dark ? Palette.DARK : Palette.LIGHT,
-                Sizes.of(context.width_px(), context.height_px(), context.scale(), 0, 1));
+                settings.isDark() ? Palette.DARK : Palette.LIGHT,
+                Sizes.of(
+                        context.width_px(),
+                        context.height_px(),
+                        context.scale(),
+                        pixel_mm,
+                        settings.zoom()));
     }
 
-    /** Begins at the moment the attempt is about, some seconds before. */
-    void start() {
-        diorama.view().playback().seek(diorama.moment().recording().middle_s() - LEAD_IN_S);
+    private Figures figuresNow() {
+        return new Figures(desk.settings().units(), Locale.getDefault());
+    }
+
+    /** Shows an attempt from now on, beginning some seconds before the moment it is about. */
+    void show(Loaded loaded) {
+        replace(desk.show(loaded, shaders));
+    }
+
+    /**
+     * Begins with attempts read in the background, or with what to do first.
+     *
+     * @param problem to be told at once
+     */
+    void begin(List<Path> attempts, Optional<String> problem) {
+        desk.begin(attempts, problem);
+    }
+
+    private void replace(Diorama next) {
+        diorama.ifPresent(Diorama::close);
+        diorama = Optional.of(next);
+        moment = Optional.of(next.moment());
     }
 
     /** Runs until the person closes the window. */
     void run(Window window) {
         long before_ns = System.nanoTime();
         while (!window.shouldClose()) {
-            boolean changes = diorama.view().playback().isPlaying() || diorama.isMoving();
-            if (!changes || window.isHidden()) {
+            if (!changes() || window.isHidden()) {
                 window.await(REST_S, event -> take(window, event));
             } else {
                 window.poll(event -> take(window, event));
             }
+            takeUp(window);
             long now_ns = System.nanoTime();
             double elapsed_s = Math.min(LONGEST_STEP_S, (now_ns - before_ns) / 1e9);
             before_ns = now_ns;
-            diorama.view().playback().advance(elapsed_s);
+            playback().advance(elapsed_s);
             if (!window.isHidden()) {
                 draw(elapsed_s);
+                if (savesPicture) {
+                    savesPicture = false;
+                    desk.savePicture(context.read(), playback().t_s());
+                }
                 context.present();
             }
         }
     }
 
-    /** Times frames of the replay running at its own speed. */
+    private boolean changes() {
+        return playback().isPlaying() || diorama.map(Diorama::isMoving).orElse(false);
+    }
+
+    private Playback playback() {
+        return diorama.isPresent() ? diorama.get().view().playback() : nothing;
+    }
+
+    /** Puts what was read in the background on show. */
+    private void takeUp(Window window) {
+        Optional<Opening.Opened<Loaded>> opened = desk.poll();
+        if (opened.isEmpty()) {
+            return;
+        }
+        Loaded loaded = opened.get().result();
+        if (opened.get().wish().purpose() == Opening.Purpose.OVERLAY && diorama.isPresent()) {
+            desk.overlay(loaded, diorama.get(), shaders).ifPresent(this::replace);
+        } else {
+            show(loaded);
+            window.setTitle("Pairdown: " + loaded.debrief().attempt().id());
+        }
+    }
+
+    /** Times frames of the replay running at its own speed, with all panels. */
     String time(int frames, String place) {
         FrameTable table = new FrameTable(frames);
-        diorama.view().playback().play(false);
+        playback().play(false);
         while (!table.isFull()) {
             table.begin();
-            diorama.view().playback().advance(1 / 60.0);
+            playback().advance(1 / 60.0);
             draw(1 / 60.0);
             context.present();
             table.end();
         }
+        String load =
+                diorama.map(
+                                d ->
+                                        d.moment().bodies().size()
+                                                + " participants, "
+                                                + d.segments()
+                                                + " path segments")
+                        .orElse("nothing");
         return table.print(
-                context.renderer(),
-                place,
-                context.width_px(),
-                context.height_px(),
-                diorama.moment().bodies().size()
-                        + " participants, "
-                        + diorama.segments()
-                        + " path segments");
+                context.renderer(), place, context.width_px(), context.height_px(), load);
     }
 
+    /** Settings are compared as objects: a comparison by value would allocate in every frame. */
+    @SuppressWarnings("ReferenceEquality")
     private void draw(double elapsed_s) {
+        if (drawnWith != desk.settings()) {
+            drawnWith = desk.settings();
+            theme = themeNow();
+            figures = figuresNow();
+        }
+        int width_px = context.width_px();
+        int height_px = context.height_px();
+        boolean seen = diorama.isPresent() && !desk.coversScene();
+        Rect part = desk.panels().scene(width_px, height_px, theme, desk.settings());
         context.beginScene();
-        diorama.draw(theme, figures, 0, 0, context.width_px(), context.height_px(), elapsed_s);
+        if (seen) {
+            drawScene(diorama.get(), part, height_px, elapsed_s);
+        }
         context.endScene();
-        canvas.begin(context.width_px(), context.height_px());
-        diorama.drawWords(canvas, theme, 0, 0, context.height_px());
+        canvas.begin(width_px, height_px);
+        if (seen) {
+            diorama.get().drawWords(canvas, theme, part.x(), part.y(), part.height());
+        }
+        desk.panels().draw(canvas, theme, width_px, height_px, desk.state(), moment, playback());
         canvas.end();
     }
 
+    private void drawScene(Diorama shown, Rect part, int height_px, double elapsed_s) {
+        int left = Math.round(part.x());
+        int bottom = Math.round(part.bottom());
+        shown.draw(
+                theme,
+                figures,
+                left,
+                height_px - bottom,
+                Math.max(1, Math.round(part.right()) - left),
+                Math.max(1, bottom - Math.round(part.y())),
+                elapsed_s);
+    }
+
     private void take(Window window, WindowEvent event) {
-        if (event instanceof WindowEvent.KeyTurned key && key.pressed()) {
-            keys.action(key.key(), key.held()).ifPresent(a -> act(window, Command.of(a)));
-        } else if (event instanceof WindowEvent.ButtonTurned button) {
-            dragging = button.pressed() && button.button() == MouseButton.LEFT;
-            pointerX = button.x();
-            pointerY = button.y();
-        } else if (event instanceof WindowEvent.Moved moved) {
-            drag(moved);
-        } else if (event instanceof WindowEvent.Scrolled scrolled) {
-            diorama.view().zoom(Math.pow(WHEEL, scrolled.dy()));
-        } else if (event instanceof WindowEvent.Resized) {
+        if (event instanceof WindowEvent.Resized) {
             theme = themeNow();
-        }
-    }
-
-    private void drag(WindowEvent.Moved moved) {
-        if (dragging) {
-            ViewActions.turn(
-                    diorama,
-                    (pointerX - moved.x()) * DRAG_DEG / context.scale(),
-                    (moved.y() - pointerY) * DRAG_DEG / context.scale());
-        }
-        pointerX = moved.x();
-        pointerY = moved.y();
-    }
-
-    private void act(Window window, Command command) {
-        if (ViewActions.apply(command, diorama)
-                || TimeActions.apply(
-                        command, diorama.view().playback(), diorama.moment().recording())) {
             return;
         }
+        desk.front()
+                .take(
+                        event,
+                        desk.panels().areas(),
+                        e -> diorama.ifPresent(d -> drag.take(e, d, context.scale())),
+                        command -> act(window, command));
+    }
+
+    /** Carries out what is the scene's or the window's. */
+    private void act(Window window, Command command) {
         if (command.action() == Action.QUIT) {
             window.requestClose();
         } else if (command.action() == Action.FULL_SCREEN) {
             window.toggleFullScreen();
-        } else if (command.action() == Action.THEME) {
-            dark = !dark;
-            theme = themeNow();
-        } else if (command.action() == Action.UNITS) {
-            units = units.next();
-            figures = new Figures(units, Locale.getDefault());
+        } else if (command.action() == Action.SAVE_PICTURE) {
+            savesPicture = true;
+        } else if (command.action() == Action.GHOST_ALIGNMENT) {
+            diorama.ifPresent(desk::alignNext);
+        } else {
+            diorama.ifPresent(d -> ViewActions.apply(command, d));
         }
     }
 
@@ -176,7 +240,8 @@ final class ReplayLoop implements AutoCloseable {
 
     @Override
     public void close() {
-        diorama.close();
+        desk.close();
+        diorama.ifPresent(Diorama::close);
         canvas.close();
         shaders.close();
     }

@@ -5,17 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import pairdown.debrief.Debrief;
+import pairdown.attempt.AttemptFolder;
 import pairdown.gl.NoGraphicsException;
 import pairdown.gl.OffscreenContext;
 import pairdown.gl.RenderContext;
 import pairdown.gl.Shaders;
 import pairdown.gl.Window;
-import pairdown.replay.Alignment;
-import pairdown.replay.Moment;
-import pairdown.replay.Recording;
-import pairdown.scene.Diorama;
-import pairdown.track.UnusableInputException;
+import pairdown.settings.SettingsFile;
+import pairdown.settings.ViewerSettings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -36,7 +33,10 @@ import picocli.CommandLine.Spec;
 final class ReplayVerb implements Callable<Integer> {
     @Spec private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "ATTEMPT", arity = "1..*", description = "attempts' folders")
+    @Parameters(
+            paramLabel = "ATTEMPT",
+            arity = "0..2",
+            description = "attempts' folders; without one the window opens with what to do first")
     private List<Path> attempts = List.of();
 
     @Option(
@@ -77,67 +77,63 @@ final class ReplayVerb implements Callable<Integer> {
         if (frames != null && frames < 1) {
             throw new ParameterException(spec.commandLine(), "--frames needs at least 1");
         }
-        Loaded loaded = Loaded.from(attempts.get(0), spec);
-        Optional<Moment.Ghost> ghost = ghost(loaded.debrief());
-        try (RenderContext context = open()) {
-            run(context, loaded, ghost);
+        if (frames != null && attempts.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "--frames needs an ATTEMPT");
+        }
+        GhostChoice choice =
+                GhostChoice.parse(align)
+                        .orElseThrow(
+                                () ->
+                                        new ParameterException(
+                                                spec.commandLine(),
+                                                "--align '"
+                                                        + align
+                                                        + "' is none of closest, exit, first-match"
+                                                        + " or a number of metres"));
+        // What can be said at once is said before a window opens; the logs are read behind it.
+        for (Path attempt : attempts) {
+            AttemptFolder.open(attempt);
+        }
+        if (frames != null) {
+            time(frames, choice);
+        } else {
+            replay(choice);
         }
         return ExitStatus.DONE;
     }
 
-    private RenderContext open() throws NoGraphicsException {
-        return offScreen && frames != null
-                ? OffscreenContext.open(size.width_px(), size.height_px())
-                : Window.open("Pairdown", size.width_px(), size.height_px());
-    }
-
-    private void run(RenderContext context, Loaded loaded, Optional<Moment.Ghost> ghost) {
-        Shaders shaders = new Shaders(Optional.ofNullable(shaderFolder));
-        Diorama diorama = new Diorama(shaders, loaded.debrief(), loaded.relief(), ghost);
-        try (ReplayLoop loop = new ReplayLoop(context, shaders, diorama, units.units())) {
-            loop.start();
-            if (frames != null) {
-                String place = context instanceof Window ? "a window" : "memory";
-                spec.commandLine().getOut().println(loop.time(frames, place));
-            } else if (context instanceof Window window) {
-                window.setTitle("Pairdown: " + loaded.debrief().attempt().id());
-                loop.run(window);
-            }
+    private void time(int count, GhostChoice choice) throws Exception {
+        Loaded loaded = Loaded.from(attempts.get(0), spec);
+        ViewerSettings settings = ViewerSettings.DEFAULT.with(units.units());
+        try (RenderContext context =
+                        offScreen
+                                ? OffscreenContext.open(size.width_px(), size.height_px())
+                                : Window.open("Pairdown", size.width_px(), size.height_px());
+                ReplayLoop loop = loop(context, settings, choice)) {
+            loop.show(loaded);
+            String place = context instanceof Window ? "a window" : "memory";
+            spec.commandLine().getOut().println(loop.time(count, place));
         }
     }
 
-    private Optional<Moment.Ghost> ghost(Debrief first) throws UnusableInputException {
-        if (attempts.size() < 2) {
-            return Optional.empty();
+    private void replay(GhostChoice choice) throws NoGraphicsException {
+        SettingsFile.Read read = SettingsFile.ofPerson().read();
+        ViewerSettings settings = read.settings();
+        if (spec.commandLine().getParseResult().hasMatchedOption("--units")) {
+            settings = settings.with(units.units());
         }
-        Path folder = attempts.get(1);
-        Debrief other = Loaded.from(folder, spec).debrief();
-        Alignment alignment =
-                alignment(first, other)
-                        .orElseThrow(
-                                () ->
-                                        new UnusableInputException(
-                                                "the two attempts share no moment '" + align + "'",
-                                                folder.toString(),
-                                                "choose another with --align"));
-        return Optional.of(new Moment.Ghost(new Moment(Recording.of(other)), alignment));
+        try (Window window = Window.open("Pairdown", size.width_px(), size.height_px());
+                ReplayLoop loop = loop(window, settings, choice)) {
+            loop.begin(attempts, read.problem());
+            loop.run(window);
+        }
     }
 
-    private Optional<Alignment> alignment(Debrief first, Debrief other) {
-        for (Alignment.On on : Alignment.On.values()) {
-            if (on != Alignment.On.GAP && on.key().equals(align)) {
-                return Alignment.of(first, other, on, 0);
-            }
-        }
-        try {
-            return Alignment.of(first, other, Alignment.On.GAP, Double.parseDouble(align));
-        } catch (NumberFormatException e) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--align '"
-                            + align
-                            + "' is none of closest, exit, first-match or a number of metres",
-                    e);
-        }
+    private ReplayLoop loop(RenderContext context, ViewerSettings settings, GhostChoice choice) {
+        Runnable wake = context instanceof Window ? Window::wake : () -> {};
+        return new ReplayLoop(
+                context,
+                new Shaders(Optional.ofNullable(shaderFolder)),
+                new ReplayDesk(SettingsFile.ofPerson(), settings, choice, wake));
     }
 }

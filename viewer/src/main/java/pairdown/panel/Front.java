@@ -30,14 +30,18 @@ public final class Front {
     private final Desk desk;
     private final Operator operator;
     private final Keymap keys;
-    private final Opening opening;
+    private final Opening<?> opening;
     private final SettingsFile settingsFile;
     private final Pointer pointer = new Pointer();
     private ViewerSettings written;
     private Optional<Path> attemptFolder = Optional.empty();
 
     public Front(
-            Desk desk, Operator operator, Keymap keys, Opening opening, SettingsFile settingsFile) {
+            Desk desk,
+            Operator operator,
+            Keymap keys,
+            Opening<?> opening,
+            SettingsFile settingsFile) {
         this.desk = desk;
         this.operator = operator;
         this.keys = keys;

@@ -1,39 +1,61 @@
 package pairdown.panel;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
-import pairdown.debrief.Debrief;
 import pairdown.replay.Desk;
 import pairdown.track.UnusableInputException;
 
 /**
- * Opens attempts in the background: the window goes on while logs are read. One at a time; a later
- * wish takes the place of an earlier one, whose result is dropped.
+ * Opens what a person wishes to see in the background: the window goes on while logs are read. One
+ * at a time; a later wish for the same purpose takes the place of an earlier one, whose result is
+ * dropped.
+ *
+ * @param <T> what comes of reading
  */
-public final class Opening implements AutoCloseable {
-    /** Makes a debrief of a folder, telling how far it is. Called on another thread. */
-    @FunctionalInterface
-    public interface Loader {
-        /**
-         * @throws UnusableInputException if the folder can't be used; its message is shown
-         */
-        Debrief load(Path folder, Consumer<Desk.Progress> progress) throws UnusableInputException;
+public final class Opening<T> implements AutoCloseable {
+    /** What the result is for. */
+    public enum Purpose {
+        /** To be shown. */
+        SHOW,
+        /** To be laid over what is shown. */
+        OVERLAY
     }
 
-    /** What came of a wish: a debrief, or a problem in words. */
-    private record Done(int wish, Path folder, Optional<Debrief> debrief, String problem) {}
+    /**
+     * Something to be opened.
+     *
+     * @param paths a folder, or files
+     */
+    public record Wish(Purpose purpose, List<Path> paths, int number) {
+        public Wish {
+            paths = List.copyOf(paths);
+        }
+    }
 
-    /** An attempt that was opened. */
-    public record Opened(Path folder, Debrief debrief) {}
+    /** Reads what is wished for, telling how far it is. Called on another thread. */
+    @FunctionalInterface
+    public interface Loader<T> {
+        /**
+         * @throws UnusableInputException if the paths can't be used; its message is shown
+         */
+        T load(Wish wish, Consumer<Desk.Progress> progress) throws UnusableInputException;
+    }
 
-    private final Loader loader;
+    /** What came of a wish: a result, or a problem in words. */
+    private record Done<T>(Wish wish, Optional<T> result, String problem) {}
+
+    /** A wish that was met. */
+    public record Opened<T>(Wish wish, T result) {}
+
+    private final Loader<T> loader;
     private final Runnable wake;
     private final ExecutorService worker =
             Executors.newSingleThreadExecutor(
@@ -42,7 +64,8 @@ public final class Opening implements AutoCloseable {
                         thread.setDaemon(true);
                         return thread;
                     });
-    private final Queue<Done> done = new ConcurrentLinkedQueue<>();
+    private final Queue<Done<T>> done = new ConcurrentLinkedQueue<>();
+    private final Map<Purpose, Integer> latest = new EnumMap<>(Purpose.class);
     private volatile Optional<Desk.Progress> progress = Optional.empty();
     private int wishes;
 
@@ -50,46 +73,55 @@ public final class Opening implements AutoCloseable {
      * @param wake called from the other thread when there is something new, so that a window that
      *     waits for events draws again
      */
-    public Opening(Loader loader, Runnable wake) {
+    public Opening(Loader<T> loader, Runnable wake) {
         this.loader = loader;
         this.wake = wake;
     }
 
-    /** Begins to open a folder, or the folder that a log lies in. */
+    /** Begins to open a folder to show it, or the attempt that a file belongs to. */
     public void open(Path path) {
-        int wish = ++wishes;
-        Path named = path.toAbsolutePath().normalize();
-        tell(Optional.of(new Desk.Progress(String.valueOf(named.getFileName()), Double.NaN)));
-        worker.execute(() -> load(wish, named));
+        begin(Purpose.SHOW, List.of(path));
     }
 
-    /** Opens what was dropped on the window: a folder, or the folder of the first log. */
+    /** Begins to open what was dropped on the window. */
     public void open(List<Path> dropped) {
         if (!dropped.isEmpty()) {
-            open(dropped.get(0));
+            begin(Purpose.SHOW, dropped);
         }
     }
 
-    private void load(int wish, Path named) {
-        Path folder = Files.isRegularFile(named) ? parent(named) : named;
-        Done result;
+    /** Begins to open a second attempt, to be laid over the one shown. */
+    public void overlay(Path path) {
+        begin(Purpose.OVERLAY, List.of(path));
+    }
+
+    private void begin(Purpose purpose, List<Path> paths) {
+        List<Path> named = paths.stream().map(p -> p.toAbsolutePath().normalize()).toList();
+        Wish wish = new Wish(purpose, named, ++wishes);
+        latest.put(purpose, wish.number());
+        tell(Optional.of(new Desk.Progress(nameOf(wish), Double.NaN)));
+        worker.execute(() -> load(wish));
+    }
+
+    private static String nameOf(Wish wish) {
+        return String.valueOf(wish.paths().get(0).getFileName());
+    }
+
+    private void load(Wish wish) {
+        Done<T> result;
         try {
-            Debrief debrief = loader.load(folder, p -> tell(Optional.of(p)));
-            result = new Done(wish, folder, Optional.of(debrief), "");
+            T loaded = loader.load(wish, p -> tell(Optional.of(p)));
+            result = new Done<>(wish, Optional.of(loaded), "");
         } catch (UnusableInputException e) {
-            result = new Done(wish, folder, Optional.empty(), String.valueOf(e.getMessage()));
+            result = new Done<>(wish, Optional.empty(), String.valueOf(e.getMessage()));
         } catch (RuntimeException e) {
-            // The window must outlive a fault in reading: it is told, with what the log needs to
-            // find it, and the logs on disk are as they were.
-            result = new Done(wish, folder, Optional.empty(), folder + ": " + e);
+            // The window must outlive a fault in reading: it is told, with what is needed to find
+            // it, and the logs on disk are as they were.
+            String what = wish.paths().get(0) + ": defect in Pairdown: " + e;
+            result = new Done<>(wish, Optional.empty(), what);
         }
         done.add(result);
         tell(Optional.empty());
-    }
-
-    private static Path parent(Path file) {
-        Path parent = file.getParent();
-        return parent == null ? file : parent;
     }
 
     private void tell(Optional<Desk.Progress> what) {
@@ -103,20 +135,20 @@ public final class Opening implements AutoCloseable {
     }
 
     /**
-     * Puts progress and problems on the desk; the answer is an attempt that is ready, once. Called
+     * Puts progress and problems on the desk; the answer is something that is ready, once. Called
      * each frame on the window's thread.
      */
-    public Optional<Opened> poll(Desk desk) {
+    public Optional<Opened<T>> poll(Desk desk) {
         desk.progress(progress);
-        Done got = done.poll();
-        if (got == null || got.wish() != wishes) {
+        Done<T> got = done.poll();
+        if (got == null || latest.getOrDefault(got.wish().purpose(), 0) != got.wish().number()) {
             return Optional.empty();
         }
-        if (got.debrief().isEmpty()) {
+        if (got.result().isEmpty()) {
             desk.tell(Optional.of(new Desk.Notice(got.problem(), true)));
             return Optional.empty();
         }
-        return Optional.of(new Opened(got.folder(), got.debrief().get()));
+        return Optional.of(new Opened<>(got.wish(), got.result().get()));
     }
 
     @Override

@@ -2,11 +2,11 @@ package pairdown.panel;
 
 /** A rectangle of the window, in pixels from its top left. */
 public record Rect(float x, float y, float width, float height) {
-    float right() {
+    public float right() {
         return x + width;
     }
 
-    float bottom() {
+    public float bottom() {
         return y + height;
     }
 

@@ -42,15 +42,27 @@ public final class Diorama implements AutoCloseable {
             Debrief debrief,
             Optional<Relief> relief,
             Optional<Moment.Ghost> ghost) {
-        Recording recording = Recording.of(debrief);
+        this(shaders, Recording.of(debrief), new ViewState(debrief), relief, ghost);
+    }
+
+    /**
+     * @param view goes on from an earlier diorama of the same recording
+     */
+    public Diorama(
+            Shaders shaders,
+            Recording recording,
+            ViewState view,
+            Optional<Relief> relief,
+            Optional<Moment.Ghost> ghost) {
         this.ground = relief.<Ground>map(r -> r).orElseGet(() -> GroundLevel.of(recording));
         this.moment = new Moment(recording, ghost);
-        this.view = new ViewState(debrief);
+        this.view = view;
         this.first = new Camera(recording, ground);
         this.second = new Camera(recording, ground);
-        Geodetic origin = debrief.frame().origin();
+        Geodetic origin = recording.debrief().frame().origin();
         double geoid_m = Geoid.egm96().undulation_m(origin.latitude_deg(), origin.longitude_deg());
-        this.scene = new Scene(shaders, moment, ground, relief, Heights.of(debrief, geoid_m));
+        Heights heights = Heights.of(recording.debrief(), geoid_m);
+        this.scene = new Scene(shaders, moment, ground, relief, heights);
     }
 
     public Moment moment() {

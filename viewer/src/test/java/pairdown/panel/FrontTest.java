@@ -46,7 +46,7 @@ class FrontTest {
     private final Playback playback = new Playback(DEBRIEF.span());
     private final CountDownLatch mayLoad = new CountDownLatch(1);
     private final Semaphore woken = new Semaphore(0);
-    private final Opening opening = new Opening(this::load, woken::release);
+    private final Opening<Path> opening = new Opening<>(this::load, woken::release);
     private final Front front;
     private final List<Command> handedOn = new ArrayList<>();
 
@@ -65,18 +65,19 @@ class FrontTest {
         opening.close();
     }
 
-    private Debrief load(Path from, java.util.function.Consumer<Desk.Progress> progress)
+    private Path load(Opening.Wish wish, java.util.function.Consumer<Desk.Progress> progress)
             throws UnusableInputException {
         try {
             assertTrue(mayLoad.await(10, TimeUnit.SECONDS));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+        Path from = wish.paths().get(0);
         progress.accept(new Desk.Progress("reading", 0.5));
         if (from.endsWith("broken")) {
             throw new UnusableInputException("no logs", from.toString(), "put the logs there");
         }
-        return DEBRIEF;
+        return from;
     }
 
     private void take(WindowEvent event) {
@@ -91,9 +92,9 @@ class FrontTest {
         text.codePoints().forEach(c -> take(new WindowEvent.Typed(c)));
     }
 
-    private Optional<Opening.Opened> awaitOpened() throws InterruptedException {
+    private Optional<Path> awaitOpened() throws InterruptedException {
         for (int i = 0; i < 50; i++) {
-            Optional<Opening.Opened> opened = opening.poll(desk);
+            Optional<Path> opened = opening.poll(desk).map(Opening.Opened::result);
             if (opened.isPresent() || desk.notice().isPresent()) {
                 return opened;
             }
@@ -169,8 +170,7 @@ class FrontTest {
         assertTrue(opening.poll(desk).isEmpty());
         assertTrue(desk.progress().isPresent());
         mayLoad.countDown();
-        assertEquals(
-                Optional.of(attempt.toAbsolutePath()), awaitOpened().map(Opening.Opened::folder));
+        assertEquals(Optional.of(attempt.toAbsolutePath()), awaitOpened());
     }
 
     @Test
@@ -186,8 +186,6 @@ class FrontTest {
         take(new WindowEvent.Dropped(List.of(folder.resolve("first"))));
         take(new WindowEvent.Dropped(List.of(folder.resolve("second"))));
         mayLoad.countDown();
-        assertEquals(
-                Optional.of(folder.resolve("second").toAbsolutePath()),
-                awaitOpened().map(Opening.Opened::folder));
+        assertEquals(Optional.of(folder.resolve("second").toAbsolutePath()), awaitOpened());
     }
 }
