@@ -28,6 +28,16 @@ public final class AttemptFolder {
         return AttemptGuess.of(folderOf(given)).attempt();
     }
 
+    /**
+     * The attempt that loose files suggest, whatever else lies beside them.
+     *
+     * @param files at least one; the attempt's folder is the first one's
+     * @throws UnusableInputException if none of them is a usable log
+     */
+    public static Attempt ofFiles(List<Path> files) throws UnusableInputException {
+        return AttemptGuess.of(files.get(0).toAbsolutePath().resolveSibling(""), files).attempt();
+    }
+
     public static boolean hasManifest(Path folder) {
         return Files.isRegularFile(folder.resolve(AttemptFile.NAME));
     }

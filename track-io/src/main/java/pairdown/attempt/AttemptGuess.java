@@ -35,13 +35,16 @@ final class AttemptGuess {
     }
 
     static AttemptGuess of(Path folder) throws UnusableInputException {
+        return of(folder, AttemptFolder.candidates(folder));
+    }
+
+    static AttemptGuess of(Path folder, List<Path> files) throws UnusableInputException {
         AttemptGuess guess = new AttemptGuess(folder);
-        guess.readLogs();
+        guess.readLogs(files);
         return guess;
     }
 
-    private void readLogs() throws UnusableInputException {
-        List<Path> files = AttemptFolder.candidates(folder);
+    private void readLogs(List<Path> files) throws UnusableInputException {
         for (Path file : files) {
             try {
                 logs.add(new Candidate(file, stem(file), LogFiles.read(file, Optional.empty())));

@@ -17,7 +17,7 @@ final class AttemptLoader implements Opening.Loader<Loaded> {
     public Loaded load(Opening.Wish wish, Consumer<Desk.Progress> progress)
             throws UnusableInputException {
         Path given = wish.paths().get(0);
-        Path folder = Files.isRegularFile(given) ? given.getParent() : given;
+        Path folder = Files.isRegularFile(given) ? given.resolveSibling("") : given;
         return Loaded.of(AttemptFolder.open(folder), new Counted(folder, progress));
     }
 
