@@ -1,12 +1,13 @@
 package pairdown.attempt;
 
+import pairdown.track.UnusableInputException;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import pairdown.track.UnusableInputException;
 
 /** Opens an attempt: by its {@code attempt.json}, or, without one, by guessing from the logs. */
 public final class AttemptFolder {
@@ -42,12 +43,17 @@ public final class AttemptFolder {
         return Files.isRegularFile(folder.resolve(AttemptFile.NAME));
     }
 
+    /** Whether a file is the one that says who took part. */
+    public static boolean isManifest(Path file) {
+        return Files.isRegularFile(file) && file.endsWith(AttemptFile.NAME);
+    }
+
     private static Path folderOf(Path given) throws UnusableInputException {
         if (Files.isDirectory(given)) {
             return given;
         }
         Path parent = given.toAbsolutePath().getParent();
-        if (Files.isRegularFile(given) && given.endsWith(AttemptFile.NAME) && parent != null) {
+        if (isManifest(given) && parent != null) {
             return parent;
         }
         throw new UnusableInputException(

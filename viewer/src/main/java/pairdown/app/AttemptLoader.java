@@ -1,24 +1,61 @@
 package pairdown.app;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.function.Consumer;
+import pairdown.attempt.Attempt;
 import pairdown.attempt.AttemptFolder;
 import pairdown.panel.Opening;
+import pairdown.panel.Opening.Purpose;
 import pairdown.replay.Desk;
+import pairdown.season.SeasonFolder;
 import pairdown.track.UnusableInputException;
 
-/** Reads for the replay window, on a thread of its own. */
-final class AttemptLoader implements Opening.Loader<Loaded> {
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/**
+ * Reads for the replay window, on a thread of its own: an attempt's folder, loose logs as a draft
+ * attempt in memory, or a folder of attempts as a season.
+ */
+final class AttemptLoader implements Opening.Loader<Found> {
     /** The steps of a debrief and the ground: how far the bar has come is counted in them. */
     private static final double STEPS = 7;
 
     @Override
-    public Loaded load(Opening.Wish wish, Consumer<Desk.Progress> progress)
+    public Found load(Opening.Wish wish, Consumer<Desk.Progress> progress)
             throws UnusableInputException {
-        Path given = wish.paths().get(0);
-        Path folder = Files.isRegularFile(given) ? given.resolveSibling("") : given;
-        return Loaded.of(AttemptFolder.open(folder), new Counted(folder, progress));
+        Path first = wish.paths().get(0);
+        boolean isSeason =
+                wish.purpose() == Purpose.SEASON
+                        || (wish.purpose() == Purpose.SHOW && holdsAttempts(first));
+        if (isSeason) {
+            Consumer<String> told = step -> progress.accept(new Desk.Progress(step, Double.NaN));
+            return new Found.Attempts(first, SeasonFolder.read(first, told));
+        }
+        return Loaded.of(attempt(wish.paths()), new Counted(first, progress));
+    }
+
+    private static Attempt attempt(List<Path> paths) throws UnusableInputException {
+        Path first = paths.get(0);
+        boolean loose = Files.isRegularFile(first) && !AttemptFolder.isManifest(first);
+        return loose
+                ? AttemptFolder.ofFiles(paths.stream().filter(Files::isRegularFile).toList())
+                : AttemptFolder.open(first);
+    }
+
+    /** Whether a folder is no attempt itself, but folders in it are. */
+    private static boolean holdsAttempts(Path folder) throws UnusableInputException {
+        if (!Files.isDirectory(folder) || AttemptFolder.hasManifest(folder)) {
+            return false;
+        }
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.anyMatch(AttemptFolder::hasManifest);
+        } catch (IOException e) {
+            throw new UnusableInputException(
+                    "can't be listed (" + e + ")", folder.toString(), "check its permissions", e);
+        }
     }
 
     /** Turns the names of steps into a share of the whole. */
@@ -27,8 +64,8 @@ final class AttemptLoader implements Opening.Loader<Loaded> {
         private final Consumer<Desk.Progress> to;
         private int done;
 
-        Counted(Path folder, Consumer<Desk.Progress> to) {
-            this.name = String.valueOf(folder.getFileName());
+        Counted(Path path, Consumer<Desk.Progress> to) {
+            this.name = String.valueOf(path.getFileName());
             this.to = to;
         }
 

@@ -1,24 +1,32 @@
 package pairdown.app;
 
-import java.util.List;
-import java.util.Optional;
 import pairdown.debrief.Debrief;
 import pairdown.replay.Alignment;
 import pairdown.replay.Alignment.On;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
 /**
- * On which moment a second attempt is laid over the first: as wished, or the next that both have.
+ * On which moment a second attempt is laid over the first.
  *
- * @param on the wish
- * @param gap_m for {@link On#GAP}
+ * @param on which
+ * @param typed_m for {@link On#GAP} the gap a person chose; empty for the first attempt's gate
  */
-record GhostChoice(On on, double gap_m) {
-    /** Asked for where the attempt has no gate of its own. */
+record GhostChoice(On on, OptionalDouble typed_m) {
+    /** Taken where the attempt has no gate. */
     private static final double USUAL_GAP_M = 30;
 
     private static final List<On> ROUND = List.of(On.EXIT, On.FIRST_MATCH, On.GAP, On.CLOSEST);
 
-    static final GhostChoice DEFAULT = new GhostChoice(On.CLOSEST, USUAL_GAP_M);
+    static GhostChoice of(On on) {
+        return new GhostChoice(on, OptionalDouble.empty());
+    }
+
+    static GhostChoice ofGap(double gap_m) {
+        return new GhostChoice(On.GAP, OptionalDouble.of(gap_m));
+    }
 
     /**
      * Reads {@code closest}, {@code exit}, {@code first-match} or a number of metres.
@@ -28,19 +36,23 @@ record GhostChoice(On on, double gap_m) {
     static Optional<GhostChoice> parse(String text) {
         for (On on : ROUND) {
             if (on != On.GAP && on.key().equals(text)) {
-                return Optional.of(new GhostChoice(on, USUAL_GAP_M));
+                return Optional.of(of(on));
             }
         }
         try {
             double gap_m = Double.parseDouble(text);
-            return gap_m > 0 ? Optional.of(new GhostChoice(On.GAP, gap_m)) : Optional.empty();
+            return gap_m > 0 ? Optional.of(ofGap(gap_m)) : Optional.empty();
         } catch (NumberFormatException e) {
             return Optional.empty();
         }
     }
 
+    double gap_m(Debrief first) {
+        return typed_m.orElse(first.attempt().gate_m().orElse(USUAL_GAP_M));
+    }
+
     Optional<Alignment> alignment(Debrief first, Debrief other) {
-        return Alignment.of(first, other, on, gap_m);
+        return Alignment.of(first, other, on, gap_m(first));
     }
 
     /** This choice, or the first after it that both attempts have; empty if they share none. */
@@ -57,11 +69,6 @@ record GhostChoice(On on, double gap_m) {
 
     /** The next in the round. */
     GhostChoice next() {
-        return new GhostChoice(ROUND.get((ROUND.indexOf(on) + 1) % ROUND.size()), gap_m);
-    }
-
-    /** The same with the gap a team planned. */
-    GhostChoice withGate(Debrief debrief) {
-        return new GhostChoice(on, debrief.attempt().gate_m().orElse(gap_m));
+        return new GhostChoice(ROUND.get((ROUND.indexOf(on) + 1) % ROUND.size()), typed_m);
     }
 }

@@ -1,9 +1,5 @@
 package pairdown.app;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.AttemptFolder;
 import pairdown.debrief.Debrief;
@@ -11,7 +7,13 @@ import pairdown.debrief.Debriefer;
 import pairdown.scene.Relief;
 import pairdown.scene.Terrain;
 import pairdown.track.UnusableInputException;
+
 import picocli.CommandLine.Model.CommandSpec;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * An attempt ready to be shown.
@@ -19,7 +21,7 @@ import picocli.CommandLine.Model.CommandSpec;
  * @param relief terrain, where its folder holds a tile that covers it
  * @param complaints what was read over on the way, a line for each
  */
-record Loaded(Debrief debrief, Optional<Relief> relief, List<String> complaints) {
+record Loaded(Debrief debrief, Optional<Relief> relief, List<String> complaints) implements Found {
     Loaded {
         complaints = List.copyOf(complaints);
     }

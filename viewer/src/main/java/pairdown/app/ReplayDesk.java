@@ -1,13 +1,5 @@
 package pairdown.app;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import javax.imageio.ImageIO;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ResultFolder;
 import pairdown.gl.Pixels;
@@ -23,9 +15,22 @@ import pairdown.replay.Moment;
 import pairdown.replay.Recording;
 import pairdown.replay.ViewState;
 import pairdown.scene.Diorama;
+import pairdown.settings.PanelKind;
 import pairdown.settings.SettingsFile;
 import pairdown.settings.ViewerSettings;
+import pairdown.words.Figures;
+import pairdown.words.Measure;
 import pairdown.words.Words;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import javax.imageio.ImageIO;
 
 /** Panels, operator and what is opened behind them: all of the replay window but the drawing. */
 final class ReplayDesk implements AutoCloseable {
@@ -40,7 +45,7 @@ final class ReplayDesk implements AutoCloseable {
     private final Panels panels = new Panels(words, keys);
     private final Desk state;
     private final Operator operator;
-    private final Opening<Loaded> opening;
+    private final Opening<Found> opening;
     private final Front front;
     private Optional<Loaded> shown = Optional.empty();
     private Optional<Moment> ghost = Optional.empty();
@@ -91,7 +96,7 @@ final class ReplayDesk implements AutoCloseable {
     }
 
     /** What was read since last time. */
-    Optional<Opening.Opened<Loaded>> poll() {
+    Optional<Opening.Opened<Found>> poll() {
         return opening.poll(state);
     }
 
@@ -104,6 +109,7 @@ final class ReplayDesk implements AutoCloseable {
         view.playback().seek(recording.middle_s() - LEAD_IN_S);
         panels.show(recording, view.playback(), operator);
         front.opened(loaded.folder());
+        state.shows(Optional.of(absolute(loaded)), Optional.empty());
         tell(loaded.complaints());
         return new Diorama(shaders, recording, view, loaded.relief(), Optional.empty());
     }
@@ -114,50 +120,112 @@ final class ReplayDesk implements AutoCloseable {
         }
     }
 
+    /**
+     * Lists the attempts of a season.
+     *
+     * @param opensLast whether the last usable one is to be opened: nothing is shown yet
+     */
+    void list(Found.Attempts attempts, boolean opensLast) {
+        List<Desk.SeasonLine> lines = attempts.lines();
+        state.season(lines);
+        if (settings().panel() != PanelKind.SEASON) {
+            state.settings(settings().withToggled(PanelKind.SEASON));
+        }
+        if (opensLast) {
+            lines.stream()
+                    .filter(line -> line.summary().usable())
+                    .reduce((a, b) -> b)
+                    .ifPresent(line -> opening.open(line.folder()));
+        }
+    }
+
+    /**
+     * Begins to lay an attempt of the season list over the one shown, or takes it off.
+     *
+     * @return the scene without it, where it was laid over
+     */
+    Optional<Diorama> overlay(int number, Diorama current, Shaders shaders) {
+        if (number < 0 || number >= state.season().size()) {
+            return Optional.empty();
+        }
+        Path folder = state.season().get(number).folder();
+        if (!state.overlaid().equals(Optional.of(folder))) {
+            opening.overlay(folder);
+            return Optional.empty();
+        }
+        ghost = Optional.empty();
+        state.shows(state.shown(), Optional.empty());
+        return Optional.of(again(current, shaders, Optional.empty()));
+    }
+
     /** Sets a second attempt up over the one shown; empty if the two share no moment. */
     Optional<Diorama> overlay(Loaded other, Diorama current, Shaders shaders) {
-        GhostChoice wished = choice.withGate(current.moment().debrief());
-        Optional<GhostChoice> possible = wished.orNext(current.moment().debrief(), other.debrief());
+        Debrief first = current.moment().debrief();
+        Optional<GhostChoice> possible = choice.orNext(first, other.debrief());
         if (possible.isEmpty()) {
             String what = words.get("ghost.none", other.debrief().attempt().id());
             state.tell(Optional.of(new Desk.Notice(what, true)));
             return Optional.empty();
         }
-        choice = possible.get();
         Moment laid = new Moment(Recording.of(other.debrief()));
         ghost = Optional.of(laid);
-        tellAlignment(laid);
-        Alignment alignment =
-                choice.alignment(current.moment().debrief(), other.debrief()).orElseThrow();
-        return Optional.of(
-                new Diorama(
-                        shaders,
-                        current.moment().recording(),
-                        current.view(),
-                        shown.flatMap(Loaded::relief),
-                        Optional.of(new Moment.Ghost(laid, alignment))));
+        choice = possible.get();
+        state.shows(state.shown(), Optional.of(absolute(other)));
+        tellAlignment(first, laid);
+        return choice.alignment(first, other.debrief())
+                .map(a -> again(current, shaders, Optional.of(new Moment.Ghost(laid, a))));
+    }
+
+    /** The same attempt seen as before, with another ghost or none. */
+    private Diorama again(Diorama current, Shaders shaders, Optional<Moment.Ghost> over) {
+        return new Diorama(
+                shaders,
+                current.moment().recording(),
+                current.view(),
+                shown.flatMap(Loaded::relief),
+                over);
+    }
+
+    private static Path absolute(Loaded loaded) {
+        return loaded.folder().toAbsolutePath().normalize();
     }
 
     /** Lays the second attempt over the first on the next moment that both have. */
     void alignNext(Diorama current) {
+        choice.next()
+                .orNext(current.moment().debrief(), ghostDebrief(current))
+                .ifPresent(next -> align(current, next));
+    }
+
+    /** Lays it where the gap first came down to a size. */
+    void alignOnGap(Diorama current, double gap_m) {
+        align(current, GhostChoice.ofGap(gap_m));
+    }
+
+    private Debrief ghostDebrief(Diorama current) {
+        return ghost.map(Moment::debrief).orElse(current.moment().debrief());
+    }
+
+    private void align(Diorama current, GhostChoice wished) {
         if (ghost.isEmpty()) {
             state.tell(Optional.of(new Desk.Notice(words.get("ghost.how"), false)));
             return;
         }
-        Moment laid = ghost.get();
-        choice.next()
-                .orNext(current.moment().debrief(), laid.debrief())
-                .ifPresent(
-                        next -> {
-                            choice = next;
-                            next.alignment(current.moment().debrief(), laid.debrief())
-                                    .ifPresent(current.moment()::align);
-                            tellAlignment(laid);
-                        });
+        Optional<Alignment> alignment =
+                wished.alignment(current.moment().debrief(), ghost.get().debrief());
+        if (alignment.isEmpty()) {
+            state.tell(Optional.of(new Desk.Notice(words.get("ghost.no-gap"), true)));
+            return;
+        }
+        choice = wished;
+        current.moment().align(alignment.get());
+        tellAlignment(current.moment().debrief(), ghost.get());
     }
 
-    private void tellAlignment(Moment laid) {
-        String on = words.get("ghost.on." + choice.on().key());
+    private void tellAlignment(Debrief first, Moment laid) {
+        Figures figures = new Figures(settings().units(), words.locale());
+        String gap = figures.text(Measure.DISTANCE, choice.gap_m(first));
+        String on = words.get("ghost.on." + choice.on().key(), gap);
         String what = words.get("ghost.laid", laid.debrief().attempt().id(), on);
         state.tell(Optional.of(new Desk.Notice(what, false)));
     }

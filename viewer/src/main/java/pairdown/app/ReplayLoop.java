@@ -1,16 +1,12 @@
 package pairdown.app;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+
 import pairdown.gl.RenderContext;
 import pairdown.gl.Shaders;
 import pairdown.gl.VectorCanvas;
 import pairdown.gl.Window;
 import pairdown.gl.WindowEvent;
-import pairdown.input.Action;
 import pairdown.input.Command;
 import pairdown.panel.Opening;
 import pairdown.panel.Rect;
@@ -23,6 +19,11 @@ import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
 import pairdown.time.Span;
 import pairdown.words.Figures;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The replay in its window. A frame reads: gather what the person did, turn it into actions, carry
@@ -43,6 +44,7 @@ final class ReplayLoop implements AutoCloseable {
     private final Playback nothing = new Playback(new Span(0, 1));
     private Optional<Diorama> diorama = Optional.empty();
     private Optional<Moment> moment = Optional.empty();
+    private List<String> names = List.of();
     private @Nullable ViewerSettings drawnWith;
     private boolean savesPicture;
     private Theme theme;
@@ -63,7 +65,7 @@ final class ReplayLoop implements AutoCloseable {
         ViewerSettings settings = desk.settings();
         double pixel_mm = context instanceof Window window ? window.pixel_mm() : 0;
         return new Theme(
-                settings.isDark() ? Palette.DARK : Palette.LIGHT,
+                (settings.isDark() ? Palette.DARK : Palette.LIGHT).forNames(names),
                 Sizes.of(
                         context.width_px(),
                         context.height_px(),
@@ -94,6 +96,8 @@ final class ReplayLoop implements AutoCloseable {
         diorama.ifPresent(Diorama::close);
         diorama = Optional.of(next);
         moment = Optional.of(next.moment());
+        names = next.moment().recording().ids();
+        theme = themeNow();
     }
 
     /** Runs until the person closes the window. */
@@ -110,6 +114,7 @@ final class ReplayLoop implements AutoCloseable {
             double elapsed_s = Math.min(LONGEST_STEP_S, (now_ns - before_ns) / 1e9);
             before_ns = now_ns;
             playback().advance(elapsed_s);
+            desk.state().elapse(elapsed_s);
             if (!window.isHidden()) {
                 draw(elapsed_s);
                 if (savesPicture) {
@@ -131,14 +136,17 @@ final class ReplayLoop implements AutoCloseable {
 
     /** Puts what was read in the background on show. */
     private void takeUp(Window window) {
-        Optional<Opening.Opened<Loaded>> opened = desk.poll();
+        Optional<Opening.Opened<Found>> opened = desk.poll();
         if (opened.isEmpty()) {
             return;
         }
-        Loaded loaded = opened.get().result();
-        if (opened.get().wish().purpose() == Opening.Purpose.OVERLAY && diorama.isPresent()) {
+        Found found = opened.get().result();
+        boolean overlay = opened.get().wish().purpose() == Opening.Purpose.OVERLAY;
+        if (found instanceof Found.Attempts attempts) {
+            desk.list(attempts, diorama.isEmpty());
+        } else if (found instanceof Loaded loaded && overlay && diorama.isPresent()) {
             desk.overlay(loaded, diorama.get(), shaders).ifPresent(this::replace);
-        } else {
+        } else if (found instanceof Loaded loaded) {
             show(loaded);
             window.setTitle("Pairdown: " + loaded.debrief().attempt().id());
         }
@@ -220,16 +228,16 @@ final class ReplayLoop implements AutoCloseable {
 
     /** Carries out what is the scene's or the window's. */
     private void act(Window window, Command command) {
-        if (command.action() == Action.QUIT) {
-            window.requestClose();
-        } else if (command.action() == Action.FULL_SCREEN) {
-            window.toggleFullScreen();
-        } else if (command.action() == Action.SAVE_PICTURE) {
-            savesPicture = true;
-        } else if (command.action() == Action.GHOST_ALIGNMENT) {
-            diorama.ifPresent(desk::alignNext);
-        } else {
-            diorama.ifPresent(d -> ViewActions.apply(command, d));
+        switch (command.action()) {
+            case QUIT -> window.requestClose();
+            case FULL_SCREEN -> window.toggleFullScreen();
+            case SAVE_PICTURE -> savesPicture = true;
+            case GHOST_ALIGNMENT -> diorama.ifPresent(desk::alignNext);
+            case ALIGN_ON_GAP -> diorama.ifPresent(d -> desk.alignOnGap(d, command.value()));
+            case OVERLAY_ATTEMPT ->
+                    diorama.flatMap(d -> desk.overlay((int) command.value(), d, shaders))
+                            .ifPresent(this::replace);
+            default -> diorama.ifPresent(d -> ViewActions.apply(command, d));
         }
     }
 

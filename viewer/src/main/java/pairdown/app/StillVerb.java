@@ -1,21 +1,25 @@
 package pairdown.app;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-import javax.imageio.ImageIO;
 import pairdown.camera.Vantage;
 import pairdown.debrief.ResultFolder;
 import pairdown.film.Studio;
 import pairdown.gl.Pixels;
+import pairdown.theme.Theme;
+
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+
+import javax.imageio.ImageIO;
 
 /** Makes one picture of the replay, with no display needed. */
 @Command(
@@ -62,7 +66,8 @@ final class StillVerb implements Callable<Integer> {
                         loaded.relief(),
                         Optional.empty())) {
             look.apply(studio.diorama(), spec.commandLine());
-            write(studio.still(t_s, vantage, look.theme(), look.figures(), look.hasWords()));
+            Theme theme = look.theme(studio.diorama());
+            write(studio.still(t_s, vantage, theme, look.figures(), look.hasWords()));
         }
         spec.commandLine().getOut().println(out);
         return ExitStatus.DONE;

@@ -1,8 +1,5 @@
 package pairdown.app;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 import pairdown.camera.Vantage;
 import pairdown.debrief.Debrief;
 import pairdown.replay.ViewState;
@@ -11,10 +8,15 @@ import pairdown.theme.Palette;
 import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
+
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 
 /** How a picture or a film looks. */
 final class ViewOptions {
@@ -54,9 +56,10 @@ final class ViewOptions {
         return !wordless;
     }
 
-    Theme theme() {
+    /** Looks for what a diorama shows. */
+    Theme theme(Diorama diorama) {
         return new Theme(
-                dark ? Palette.DARK : Palette.LIGHT,
+                (dark ? Palette.DARK : Palette.LIGHT).forNames(diorama.moment().recording().ids()),
                 Sizes.of(size.width_px(), size.height_px(), size.height_px() / 768f, 0, 1));
     }
 

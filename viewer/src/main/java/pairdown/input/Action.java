@@ -64,6 +64,7 @@ public enum Action {
     LABELS(Group.VIEW),
     GHOST(Group.VIEW),
     GHOST_ALIGNMENT(Group.VIEW),
+    GHOST_GAP(Group.VIEW),
     NEXT_FLYER(Group.VIEW),
     PREVIOUS_FLYER(Group.VIEW),
     FULL_SCREEN(Group.VIEW),
@@ -117,6 +118,7 @@ public enum Action {
     OPEN(Group.FILES),
     OPEN_PATH(Group.FILES),
     OPEN_LAST(Group.FILES),
+    OPEN_SEASON(Group.FILES),
     START(Group.FILES),
     MARK(Group.FILES),
     MARK_TOUCH(Group.FILES),
@@ -145,6 +147,10 @@ public enum Action {
     OPEN_RECENT(Group.POINTED),
     /** Opens the attempt of that number in the season list. */
     OPEN_ATTEMPT(Group.POINTED),
+    /** Lays the attempt of that number in the season list over the one shown, or takes it off. */
+    OVERLAY_ATTEMPT(Group.POINTED),
+    /** Aligns the second attempt where the gap first came down to the value (m). */
+    ALIGN_ON_GAP(Group.POINTED),
     /** Gives the strips that share of the height. */
     STRIPS_SHARE(Group.POINTED);
 

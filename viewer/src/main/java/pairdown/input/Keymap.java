@@ -6,12 +6,13 @@ import static pairdown.input.Chord.controlShift;
 import static pairdown.input.Chord.plain;
 import static pairdown.input.Chord.shift;
 
+import pairdown.gl.Key;
+import pairdown.gl.WindowEvent.Held;
+
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import pairdown.gl.Key;
-import pairdown.gl.WindowEvent.Held;
 
 /** Which key does what. Every action that needs no value has exactly one. */
 public final class Keymap {
@@ -91,6 +92,7 @@ public final class Keymap {
         put(Action.LABELS, shift(Key.L));
         put(Action.GHOST, plain(Key.G));
         put(Action.GHOST_ALIGNMENT, control(Key.G));
+        put(Action.GHOST_GAP, controlShift(Key.G));
         put(Action.NEXT_FLYER, plain(Key.TAB));
         put(Action.PREVIOUS_FLYER, shift(Key.TAB));
         put(Action.FULL_SCREEN, plain(Key.F11));
@@ -150,6 +152,7 @@ public final class Keymap {
         put(Action.OPEN, control(Key.O));
         put(Action.OPEN_PATH, controlShift(Key.O));
         put(Action.OPEN_LAST, control(Key.R));
+        put(Action.OPEN_SEASON, shift(Key.F7));
         put(Action.START, control(Key.W));
         put(Action.MARK, plain(Key.M));
         put(Action.MARK_TOUCH, shift(Key.M));

@@ -1,7 +1,5 @@
 package pairdown.panel;
 
-import java.util.ArrayList;
-import java.util.List;
 import pairdown.debrief.Debrief;
 import pairdown.pair.ClosureExceedance;
 import pairdown.pair.MatchedWindow;
@@ -9,11 +7,15 @@ import pairdown.pair.PairDebrief;
 import pairdown.phase.Event;
 import pairdown.phase.EventKind;
 import pairdown.replay.Desk;
+import pairdown.replay.Heights;
 import pairdown.replay.Recording;
 import pairdown.safety.Finding;
 import pairdown.tail.Episode;
 import pairdown.time.Span;
 import pairdown.words.Words;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** One recording made ready for the panels: everything that need not be worked out each frame. */
 final class Board {

@@ -1,11 +1,5 @@
 package pairdown.panel;
 
-import java.io.IOException;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 import pairdown.attempt.Mark;
 import pairdown.attempt.MarksFile;
 import pairdown.gl.FolderDialog;
@@ -20,6 +14,16 @@ import pairdown.replay.Desk;
 import pairdown.settings.SettingsFile;
 import pairdown.settings.ViewerSettings;
 import pairdown.track.UnusableInputException;
+import pairdown.units.Dimension;
+import pairdown.units.Quantity;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * Where a person's doings arrive: it turns a window's events into commands, has the operator carry
@@ -75,16 +79,26 @@ public final class Front {
                 desk.type(typed.codePoint());
             }
         } else if (event instanceof WindowEvent.Dropped dropped) {
-            opening.open(dropped.paths());
+            drop(dropped.paths());
         } else if (!pointer.take(event, areas, command -> apply(command, others))) {
             scene.accept(event);
+        }
+    }
+
+    /** Two folders are two attempts, one to be laid over the other. */
+    private void drop(List<Path> paths) {
+        if (paths.size() > 1 && paths.stream().allMatch(Files::isDirectory)) {
+            opening.open(paths.get(0));
+            opening.overlay(paths.get(1));
+        } else {
+            opening.open(paths);
         }
     }
 
     private void pressed(WindowEvent.KeyTurned key, Consumer<Command> others) {
         if (desk.asking() != Desk.Asking.NOTHING) {
             switch (key.key()) {
-                case ENTER, PAD_ENTER -> accept();
+                case ENTER, PAD_ENTER -> accept(others);
                 case ESCAPE -> apply(Command.of(Action.CANCEL), others);
                 case BACKSPACE -> desk.eraseLast();
                 default -> {}
@@ -102,20 +116,21 @@ public final class Front {
 
     /** Carries out a command, or hands it on. */
     public void apply(Command command, Consumer<Command> others) {
-        boolean done = files(command) || operator.apply(command);
+        boolean done = files(command, others) || operator.apply(command);
         if (!done) {
             others.accept(command);
         }
         keepSettings();
     }
 
-    private boolean files(Command command) {
+    private boolean files(Command command, Consumer<Command> others) {
         switch (command.action()) {
             case OPEN -> openByDialog();
             case OPEN_LAST -> openRecent(0);
             case OPEN_RECENT -> openRecent((int) command.value());
             case OPEN_ATTEMPT -> openAttempt((int) command.value());
-            case ACCEPT -> accept();
+            case OPEN_SEASON -> openSeason();
+            case ACCEPT -> accept(others);
             case DELETE_MARK -> keepMarks(operator.marksWithoutChosen());
             default -> {
                 return false;
@@ -146,7 +161,7 @@ public final class Front {
         }
     }
 
-    private void accept() {
+    private void accept(Consumer<Command> others) {
         Desk.Asking asked = desk.asking();
         switch (asked) {
             case TIME -> {
@@ -155,12 +170,31 @@ public final class Front {
                 }
             }
             case NOTE -> keepMarks(operator.marksWithTyped());
+            case GAP -> alignOnTyped(desk.typed().toString(), others);
             case PATH -> openTyped(desk.typed().toString().strip());
             case NOTHING -> {
                 return;
             }
         }
         desk.ask(Desk.Asking.NOTHING, "");
+    }
+
+    private void openSeason() {
+        Optional<Path> above = desk.shown().map(Path::getParent);
+        if (above.isPresent()) {
+            opening.season(above.get());
+        } else {
+            problem("no attempt with a folder is shown; drop a folder of attempts on the window");
+        }
+    }
+
+    private void alignOnTyped(String typed, Consumer<Command> others) {
+        try {
+            double gap_m = Quantity.parse(typed, Dimension.LENGTH);
+            others.accept(new Command(Action.ALIGN_ON_GAP, gap_m));
+        } catch (IllegalArgumentException e) {
+            problem(e.getMessage() + "; type a distance like 30 m");
+        }
     }
 
     private void openTyped(String typed) {
@@ -210,7 +244,8 @@ public final class Front {
     }
 
     /** What was opened is shown from now on: its marks, and its folder among the recent ones. */
-    public void opened(Path folder) {
+    public void opened(Path given) {
+        Path folder = given.toAbsolutePath().normalize();
         desk.forgetAttempt();
         attemptFolder = Optional.of(folder);
         desk.start(false);
@@ -219,7 +254,7 @@ public final class Front {
         } catch (UnusableInputException e) {
             problem(String.valueOf(e.getMessage()));
         }
-        desk.settings(desk.settings().withOpened(folder.toAbsolutePath().toString()));
+        desk.settings(desk.settings().withOpened(folder.toString()));
         keepSettings();
     }
 }

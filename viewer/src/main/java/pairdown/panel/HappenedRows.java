@@ -1,8 +1,5 @@
 package pairdown.panel;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
 import pairdown.attempt.Mark;
 import pairdown.input.Action;
 import pairdown.input.Command;
@@ -20,6 +17,10 @@ import pairdown.words.Figures;
 import pairdown.words.Line;
 import pairdown.words.Measure;
 import pairdown.words.Words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
 
 /** What happened and can be gone to: events, findings, episodes, marks; and the other lists. */
 final class HappenedRows {
@@ -212,16 +213,6 @@ final class HappenedRows {
     private String channelName(PowerChange change) {
         String key = "channel." + change.channel().key();
         return words.has(key) ? words.get(key) : change.channel().key();
-    }
-
-    List<Row> season(Desk desk) {
-        List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < desk.season().size(); i++) {
-            Desk.SeasonLine line = desk.season().get(i);
-            Row row = Row.about(-1, line.attempt(), "").saying(List.of(line.text()));
-            rows.add(line.isUsable() ? row.doing(new Command(Action.OPEN_ATTEMPT, i), false) : row);
-        }
-        return orNone(rows);
     }
 
     List<Row> marks(Board board, Desk desk, Keymap keys) {

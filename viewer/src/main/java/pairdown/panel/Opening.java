@@ -1,5 +1,8 @@
 package pairdown.panel;
 
+import pairdown.replay.Desk;
+import pairdown.track.UnusableInputException;
+
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
@@ -10,8 +13,6 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
-import pairdown.replay.Desk;
-import pairdown.track.UnusableInputException;
 
 /**
  * Opens what a person wishes to see in the background: the window goes on while logs are read. One
@@ -26,7 +27,9 @@ public final class Opening<T> implements AutoCloseable {
         /** To be shown. */
         SHOW,
         /** To be laid over what is shown. */
-        OVERLAY
+        OVERLAY,
+        /** To be listed: the attempts below a folder. */
+        SEASON
     }
 
     /**
@@ -93,6 +96,11 @@ public final class Opening<T> implements AutoCloseable {
     /** Begins to open a second attempt, to be laid over the one shown. */
     public void overlay(Path path) {
         begin(Purpose.OVERLAY, List.of(path));
+    }
+
+    /** Begins to list the attempts below a folder. */
+    public void season(Path folder) {
+        begin(Purpose.SEASON, List.of(folder));
     }
 
     private void begin(Purpose purpose, List<Path> paths) {

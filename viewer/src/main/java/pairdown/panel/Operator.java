@@ -1,9 +1,5 @@
 package pairdown.panel;
 
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import pairdown.attempt.Mark;
 import pairdown.input.Action;
 import pairdown.input.Command;
@@ -15,6 +11,11 @@ import pairdown.settings.PanelKind;
 import pairdown.settings.StripKind;
 import pairdown.settings.ViewerSettings;
 import pairdown.time.Span;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Carries out actions on time and desk. What needs a window, a file or the scene's own state is not
@@ -127,6 +128,7 @@ public final class Operator {
             case HELP -> desk.help(!desk.isHelping());
             case START -> desk.start(!desk.isStarting() || playback.isEmpty());
             case OPEN_PATH -> desk.ask(Desk.Asking.PATH, "");
+            case GHOST_GAP -> desk.ask(Desk.Asking.GAP, "");
             case CANCEL -> cancel();
             default -> {
                 return false;

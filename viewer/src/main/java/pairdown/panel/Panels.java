@@ -1,8 +1,7 @@
 package pairdown.panel;
 
-import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+
 import pairdown.gl.Canvas;
 import pairdown.gl.Canvas.Align;
 import pairdown.gl.Canvas.Face;
@@ -17,6 +16,9 @@ import pairdown.settings.ViewerSettings;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
 import pairdown.words.Words;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * All panels of the window. {@link #draw} draws a frame of them and refreshes {@link #areas}; the
@@ -158,8 +160,8 @@ public final class Panels {
         String id = shown.debrief().attempt().id();
         float width = sheet.width(id, Face.TEXT_BOLD, size) + sheet.sizes().mm(4);
         float height = sheet.sizes().mm(6.5);
-        float x = scene.right() - width - sheet.sizes().gap();
-        float y = scene.y() + sheet.sizes().gap();
+        float x = scene.x() + sheet.sizes().gap();
+        float y = scene.bottom() - height - sheet.sizes().gap();
         f.canvas.roundFill(x, y, width, height, sheet.sizes().mm(1.2), sheet.palette().paper());
         sheet.text(id, x + width / 2, y + height / 2, Face.TEXT_BOLD, size, Align.CENTRE);
     }
@@ -231,7 +233,7 @@ public final class Panels {
             case EVENTS -> happened.events(shown);
             case LIMITS -> happened.limits(shown);
             case TAIL -> happened.tail(shown);
-            case SEASON -> happened.season(desk);
+            case SEASON -> new SeasonRows(words, sheet.figures(), keys).rows(desk);
             case MARKS -> happened.marks(shown, desk, keys);
             case STRIPS -> happened.strips(desk, keys);
             case NONE -> List.of();

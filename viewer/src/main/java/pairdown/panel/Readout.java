@@ -1,6 +1,7 @@
 package pairdown.panel;
 
 import org.jspecify.annotations.Nullable;
+
 import pairdown.gl.Canvas.Align;
 import pairdown.gl.Canvas.Face;
 import pairdown.pair.PairSeries.Figure;
@@ -19,6 +20,7 @@ import pairdown.words.Measure;
 final class Readout {
     private static final float BOX_MM = 72;
     private static final float CHOSEN_MM = 29;
+    private static final float GHOST_MM = 10.5f;
     private static final float OTHER_MM = 8;
     private static final int MOST_OTHERS = 3;
 
@@ -36,7 +38,7 @@ final class Readout {
             Link link = linkOf(moment, board, chosen);
             if (link != null) {
                 chosen(sheet, board, moment, link, x, y);
-                y += sheet.sizes().mm(CHOSEN_MM) + sheet.sizes().gap();
+                y += sheet.sizes().mm(chosenHeight_mm(moment)) + sheet.sizes().gap();
             }
         }
         int shown = 0;
@@ -49,6 +51,10 @@ final class Readout {
                 shown++;
             }
         }
+    }
+
+    private static float chosenHeight_mm(Moment moment) {
+        return moment.ghost().isPresent() ? CHOSEN_MM + GHOST_MM : CHOSEN_MM;
     }
 
     private static @Nullable Link linkOf(Moment moment, Board board, int pair) {
@@ -86,7 +92,7 @@ final class Readout {
 
     private static void chosen(
             Sheet sheet, Board board, Moment moment, Link link, float x, float y) {
-        ground(sheet, x, y, sheet.sizes().mm(CHOSEN_MM));
+        ground(sheet, x, y, sheet.sizes().mm(chosenHeight_mm(moment)));
         float left = x + sheet.sizes().mm(2);
         float right = x + sheet.sizes().mm(BOX_MM - 2);
         float row = y + sheet.sizes().mm(3.4);
@@ -122,6 +128,15 @@ final class Readout {
         place(sheet, link, left, right, row);
         row += sheet.sizes().mm(5.2);
         lead(sheet, board, moment, left, right, row);
+        if (moment.ghost().isPresent()) {
+            GhostReadout.paint(
+                    sheet,
+                    link,
+                    moment.ghost().get().moment(),
+                    left,
+                    right,
+                    row + sheet.sizes().mm(5.2));
+        }
     }
 
     private static void figure(
@@ -167,7 +182,7 @@ final class Readout {
         }
         Body lead = moment.subject().get();
         Line line = sheet.line();
-        double height_m = board.heights().at(lead.east_m(), lead.north_m(), lead.up_m());
+        double height_m = board.heights().height_m(lead.east_m(), lead.north_m(), lead.up_m());
         sheet.figures().add(line, Measure.HEIGHT, height_m).add("  ↓ ");
         sheet.figures().add(line, Measure.SINK, -lead.velocityUp_mps());
         double left_s = secondsLeft(board, height_m, -lead.velocityUp_mps());
@@ -191,7 +206,7 @@ final class Readout {
         return link.pair().slot().isPresent() ? "readout.gap" : "readout.separation";
     }
 
-    private static double gap(Link link) {
+    static double gap(Link link) {
         return link.figure(link.pair().slot().isPresent() ? Figure.GAP : Figure.SEPARATION);
     }
 
@@ -269,7 +284,7 @@ final class Readout {
             return;
         }
         Body lead = moment.subject().get();
-        double height_m = board.heights().at(lead.east_m(), lead.north_m(), lead.up_m());
+        double height_m = board.heights().height_m(lead.east_m(), lead.north_m(), lead.up_m());
         Line line = sheet.line();
         double left_s = secondsLeft(board, height_m, -lead.velocityUp_mps());
         if (Double.isNaN(left_s)) {

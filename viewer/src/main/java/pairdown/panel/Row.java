@@ -1,8 +1,9 @@
 package pairdown.panel;
 
+import pairdown.input.Command;
+
 import java.util.List;
 import java.util.Optional;
-import pairdown.input.Command;
 
 /**
  * One row of a side panel.
@@ -15,6 +16,7 @@ import pairdown.input.Command;
  * @param lines sentences under it, wrapped
  * @param command what pressing it does, if anything
  * @param isOn whether it is the chosen one
+ * @param aside a second thing to do with it, on a button of its own
  */
 record Row(
         int number,
@@ -24,9 +26,13 @@ record Row(
         List<Cell> cells,
         List<String> lines,
         Optional<Command> command,
-        boolean isOn) {
+        boolean isOn,
+        Optional<Aside> aside) {
     /** A figure with its name. */
     record Cell(String name, String figure) {}
+
+    /** A button at the right of a row. */
+    record Aside(String label, Command command, boolean isOn) {}
 
     Row {
         cells = List.copyOf(cells);
@@ -34,30 +40,72 @@ record Row(
     }
 
     static Row heading(String text) {
-        return new Row(-1, true, text, "", List.of(), List.of(), Optional.empty(), false);
+        return new Row(
+                -1,
+                true,
+                text,
+                "",
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                false,
+                Optional.empty());
     }
 
     static Row sentence(String text) {
-        return new Row(-1, false, "", "", List.of(), List.of(text), Optional.empty(), false);
+        return new Row(
+                -1,
+                false,
+                "",
+                "",
+                List.of(),
+                List.of(text),
+                Optional.empty(),
+                false,
+                Optional.empty());
     }
 
     static Row fact(String left, String right) {
-        return new Row(-1, false, left, right, List.of(), List.of(), Optional.empty(), false);
+        return new Row(
+                -1,
+                false,
+                left,
+                right,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                false,
+                Optional.empty());
     }
 
     static Row about(int number, String left, String right) {
-        return new Row(number, true, left, right, List.of(), List.of(), Optional.empty(), false);
+        return new Row(
+                number,
+                true,
+                left,
+                right,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                false,
+                Optional.empty());
     }
 
     Row with(List<Cell> figures) {
-        return new Row(number, isStrong, left, right, figures, lines, command, isOn);
+        return new Row(number, isStrong, left, right, figures, lines, command, isOn, aside);
     }
 
     Row saying(List<String> sentences) {
-        return new Row(number, isStrong, left, right, cells, sentences, command, isOn);
+        return new Row(number, isStrong, left, right, cells, sentences, command, isOn, aside);
     }
 
     Row doing(Command pressed, boolean on) {
-        return new Row(number, isStrong, left, right, cells, lines, Optional.of(pressed), on);
+        return new Row(
+                number, isStrong, left, right, cells, lines, Optional.of(pressed), on, aside);
+    }
+
+    Row beside(Aside other) {
+        return new Row(
+                number, isStrong, left, right, cells, lines, command, isOn, Optional.of(other));
     }
 }

@@ -1,11 +1,12 @@
 package pairdown.panel;
 
-import java.util.List;
 import pairdown.gl.Canvas.Align;
 import pairdown.gl.Canvas.Face;
 import pairdown.input.Action;
 import pairdown.input.Command;
 import pairdown.settings.PanelKind;
+
+import java.util.List;
 
 /** Draws a side panel: its name, as many rows as fit, and two buttons to go through the rest. */
 final class RowPainter {
@@ -84,8 +85,12 @@ final class RowPainter {
         return sum;
     }
 
-    private float textWidth() {
-        return area.width() - 2 * margin;
+    private float textWidth(Row row) {
+        return area.width() - 2 * margin - asideWidth(row);
+    }
+
+    private float asideWidth(Row row) {
+        return row.aside().isPresent() ? sheet.sizes().target() + sheet.sizes().gap() : 0;
     }
 
     private boolean hasHead(Row row) {
@@ -100,7 +105,9 @@ final class RowPainter {
         int cellLines = (row.cells().size() + 1) / 2;
         h += cellLines * sheet.leading(small);
         for (String line : row.lines()) {
-            h += sheet.wrapped(line, Face.TEXT, small, textWidth()).size() * sheet.leading(small);
+            h +=
+                    sheet.wrapped(line, Face.TEXT, small, textWidth(row)).size()
+                            * sheet.leading(small);
         }
         return row.command().isPresent() ? Math.max(h, sheet.sizes().target()) : h;
     }
@@ -108,6 +115,7 @@ final class RowPainter {
     private float paint(Row row, float top, float limit) {
         float height = height(row);
         row.command().ifPresent(command -> ground(row, command, top, height, limit));
+        row.aside().ifPresent(other -> aside(other, top, height, limit));
         float content = height;
         float y = top + sheet.sizes().mm(1.1);
         boolean lone = row.cells().isEmpty() && row.lines().isEmpty();
@@ -125,12 +133,27 @@ final class RowPainter {
                             line,
                             area.x() + margin,
                             y,
-                            textWidth(),
+                            textWidth(row),
                             Face.TEXT,
                             small,
                             sheet.palette().inkSoft());
         }
         return top + height;
+    }
+
+    private void aside(Row.Aside other, float top, float height, float limit) {
+        float side = sheet.sizes().target();
+        float gap = sheet.sizes().hair();
+        // A button cut off by the panel's end would be too thin to press.
+        if (top + height <= limit) {
+            Rect r = new Rect(area.right() - margin / 2 - side, top + gap, side, height - 2 * gap);
+            sheet.button(
+                    r,
+                    other.label(),
+                    other.command().action(),
+                    other.command().value(),
+                    other.isOn());
+        }
     }
 
     private void ground(Row row, Command command, float top, float height, float limit) {
@@ -176,14 +199,15 @@ final class RowPainter {
         }
         Face face = row.isStrong() ? Face.TEXT_BOLD : Face.TEXT;
         float right = sheet.width(row.right(), Face.TEXT_BOLD, text);
-        float room = area.right() - margin - right - sheet.sizes().mm(1) - x;
+        float end = area.right() - margin - asideWidth(row);
+        float room = end - right - sheet.sizes().mm(1) - x;
         sheet.text(sheet.fitting(row.left(), face, text, room), x, middle, face, text, Align.LEFT);
-        sheet.text(row.right(), area.right() - margin, middle, Face.TEXT_BOLD, text, Align.RIGHT);
+        sheet.text(row.right(), end, middle, Face.TEXT_BOLD, text, Align.RIGHT);
     }
 
     private float cells(Row row, float top) {
         float y = top;
-        float half = textWidth() / 2;
+        float half = textWidth(row) / 2;
         for (int i = 0; i < row.cells().size(); i += 2) {
             cell(row.cells().get(i), area.x() + margin, y, half - sheet.sizes().mm(1.5));
             if (i + 1 < row.cells().size()) {

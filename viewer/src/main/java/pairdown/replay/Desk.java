@@ -1,14 +1,16 @@
 package pairdown.replay;
 
+import pairdown.attempt.Mark;
+import pairdown.season.AttemptSummary;
+import pairdown.settings.PanelKind;
+import pairdown.settings.ViewerSettings;
+import pairdown.time.Span;
+
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import pairdown.attempt.Mark;
-import pairdown.settings.PanelKind;
-import pairdown.settings.ViewerSettings;
-import pairdown.time.Span;
 
 /**
  * What the person has chosen to see on the panels: the one place where that state lives. Actions
@@ -22,6 +24,8 @@ public final class Desk {
         TIME,
         /** A mark's note. */
         NOTE,
+        /** The gap that two attempts are aligned on. */
+        GAP,
         /** A folder to open. */
         PATH
     }
@@ -40,8 +44,11 @@ public final class Desk {
      */
     public record Progress(String what, double share) {}
 
-    /** An attempt of the season list. */
-    public record SeasonLine(String attempt, Path folder, String text, boolean isUsable) {}
+    /** An attempt of the season list, and where it lies. */
+    public record SeasonLine(AttemptSummary summary, Path folder) {}
+
+    /** What is good to know goes away by itself; a problem stays until it is shut (s). */
+    private static final double NOTE_LASTS_S = 6;
 
     /** Narrower than this strips show nothing new (s). */
     private static final double NARROWEST_WINDOW_S = 0.5;
@@ -65,7 +72,10 @@ public final class Desk {
     private Optional<Notice> notice = Optional.empty();
     private Optional<Progress> progress = Optional.empty();
     private List<Mark> marks = List.of();
+    private double noticeLeft_s;
     private List<SeasonLine> season = List.of();
+    private Optional<Path> shown = Optional.empty();
+    private Optional<Path> overlaid = Optional.empty();
     private int revision;
 
     public Desk(ViewerSettings settings) {
@@ -265,6 +275,16 @@ public final class Desk {
 
     public void tell(Optional<Notice> what) {
         notice = what;
+        boolean stays = what.map(Notice::isProblem).orElse(true);
+        noticeLeft_s = stays ? Double.POSITIVE_INFINITY : NOTE_LASTS_S;
+    }
+
+    /** Lets real time pass. */
+    public void elapse(double elapsed_s) {
+        noticeLeft_s -= elapsed_s;
+        if (noticeLeft_s < 0) {
+            tell(Optional.empty());
+        }
     }
 
     public Optional<Progress> progress() {
@@ -291,6 +311,22 @@ public final class Desk {
 
     public void season(List<SeasonLine> lines) {
         season = List.copyOf(lines);
+        revision++;
+    }
+
+    /** The folder of the attempt shown; empty for one made of loose files. */
+    public Optional<Path> shown() {
+        return shown;
+    }
+
+    /** The folder of the attempt laid over, if any. */
+    public Optional<Path> overlaid() {
+        return overlaid;
+    }
+
+    public void shows(Optional<Path> attempt, Optional<Path> other) {
+        shown = attempt;
+        overlaid = other;
         revision++;
     }
 }

@@ -1,12 +1,7 @@
 package pairdown.replay;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.joml.Quaternionf;
+
 import pairdown.attempt.Role;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
@@ -14,6 +9,13 @@ import pairdown.motion.Attitude;
 import pairdown.motion.State;
 import pairdown.motion.Trajectory;
 import pairdown.phase.Event;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * A debrief made ready to be drawn: participants by number, the lead's axes, attitudes and sigmas
@@ -120,6 +122,11 @@ public final class Recording {
     /** Those with a trajectory; numbers elsewhere in this package are places in this list. */
     public List<ParticipantDebrief> participants() {
         return participants;
+    }
+
+    /** Their ids, in the same order. */
+    public List<String> ids() {
+        return participants.stream().map(ParticipantDebrief::id).toList();
     }
 
     /** The number of a participant; empty if it has no trajectory. */

@@ -1,22 +1,22 @@
 package pairdown.scene;
 
-import java.util.Optional;
 import pairdown.camera.Ground;
 import pairdown.camera.Orbit;
 import pairdown.camera.Pose;
 import pairdown.camera.Vantage;
 import pairdown.debrief.Debrief;
-import pairdown.geodesy.Geodetic;
-import pairdown.geodesy.Geoid;
 import pairdown.gl.Canvas;
 import pairdown.gl.Shaders;
 import pairdown.replay.Camera;
 import pairdown.replay.GroundLevel;
+import pairdown.replay.Heights;
 import pairdown.replay.Moment;
 import pairdown.replay.Recording;
 import pairdown.replay.ViewState;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
+
+import java.util.Optional;
 
 /**
  * A debrief set up to be seen: its moment, its view, its cameras and its scene. Window, still and
@@ -59,9 +59,7 @@ public final class Diorama implements AutoCloseable {
         this.view = view;
         this.first = new Camera(recording, ground);
         this.second = new Camera(recording, ground);
-        Geodetic origin = recording.debrief().frame().origin();
-        double geoid_m = Geoid.egm96().undulation_m(origin.latitude_deg(), origin.longitude_deg());
-        Heights heights = Heights.of(recording.debrief(), geoid_m);
+        Heights heights = Heights.of(recording.debrief());
         this.scene = new Scene(shaders, moment, ground, relief, heights);
     }
 

@@ -1,8 +1,10 @@
 package pairdown.scene;
 
 import org.joml.Vector3d;
+
 import pairdown.camera.Pose;
 import pairdown.replay.Body;
+import pairdown.replay.Heights;
 import pairdown.replay.ViewState;
 import pairdown.units.Unit;
 import pairdown.words.Measure;

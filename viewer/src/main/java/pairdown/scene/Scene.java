@@ -1,7 +1,5 @@
 package pairdown.scene;
 
-import java.util.List;
-import java.util.Optional;
 import pairdown.camera.Ground;
 import pairdown.camera.Pose;
 import pairdown.camera.Vantage;
@@ -13,6 +11,7 @@ import pairdown.gl.Shader;
 import pairdown.gl.Shaders;
 import pairdown.gl.Strokes;
 import pairdown.gl.Uniform;
+import pairdown.replay.Heights;
 import pairdown.replay.Moment;
 import pairdown.replay.ViewState;
 import pairdown.replay.ViewState.Layer;
@@ -21,6 +20,9 @@ import pairdown.theme.Theme;
 import pairdown.words.Figures;
 import pairdown.words.Line;
 import pairdown.words.Measure;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * The 3D view of a moment. {@link #draw} reads as the list of what is seen, from back to front;

@@ -122,6 +122,31 @@ public record Palette(
         participants = List.copyOf(participants);
     }
 
+    /** This palette with participants' colours given so that a name which is a colour has it. */
+    public Palette forNames(List<String> names) {
+        return new Palette(
+                isDark,
+                paper,
+                panel,
+                control,
+                chosen,
+                edge,
+                grid,
+                ink,
+                inkSoft,
+                now,
+                matched,
+                episode,
+                finding,
+                tolerance,
+                limit,
+                veil,
+                NamedColours.of(names, participants, isDark),
+                sky,
+                ground,
+                groundGrid);
+    }
+
     /** The colour of a participant by its number. */
     public int participant(int number) {
         return participants.get(Math.floorMod(number, participants.size()));

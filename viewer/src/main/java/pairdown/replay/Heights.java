@@ -1,30 +1,32 @@
-package pairdown.scene;
+package pairdown.replay;
 
 import pairdown.attempt.BreakOff;
 import pairdown.debrief.Debrief;
 import pairdown.geodesy.Geodetic;
+import pairdown.geodesy.Geoid;
 import pairdown.geodesy.Wgs84;
+
+import java.util.OptionalDouble;
 
 /**
  * Heights as the team reads them: above the datum its break-off height is given in, else above mean
- * sea level. Within 30 km of the frame's origin exact to a decimetre: the ellipsoid is taken as a
- * ball of its semi-major axis and the geoid as level.
+ * sea level (EGM96). Within 30 km of the frame's origin exact to a decimetre: the ellipsoid is
+ * taken as a ball of its semi-major axis and the geoid as level.
  */
 public final class Heights {
     /** The datum's name on screen. */
     private final String datum;
 
     private final double zero_m;
+    private final OptionalDouble breakOff_m;
 
-    private Heights(String datum, double zero_m) {
+    private Heights(String datum, double zero_m, OptionalDouble breakOff_m) {
         this.datum = datum;
         this.zero_m = zero_m;
+        this.breakOff_m = breakOff_m;
     }
 
-    /**
-     * @param geoid_m height of mean sea level above the ellipsoid at the frame's origin
-     */
-    public static Heights of(Debrief debrief, double geoid_m) {
+    public static Heights of(Debrief debrief) {
         Geodetic origin = debrief.frame().origin();
         BreakOff.Datum datum =
                 debrief.attempt()
@@ -32,25 +34,27 @@ public final class Heights {
                         .breakOff()
                         .map(BreakOff::datum)
                         .orElse(BreakOff.Datum.MSL);
+        double field_m = debrief.attempt().limits().breakOff().map(BreakOff::field_m).orElse(0.0);
+        double geoid_m = Geoid.egm96().undulation_m(origin.latitude_deg(), origin.longitude_deg());
+        OptionalDouble breakOff_m =
+                debrief.attempt().limits().breakOff().stream()
+                        .mapToDouble(BreakOff::height_m)
+                        .findFirst();
         return switch (datum) {
-            case MSL -> new Heights("MSL", origin.height_m() - geoid_m);
-            case ELLIPSOID -> new Heights("ellipsoid", origin.height_m());
-            case AGL ->
-                    new Heights(
-                            "AGL",
-                            origin.height_m()
-                                    - geoid_m
-                                    - debrief.attempt()
-                                            .limits()
-                                            .breakOff()
-                                            .orElseThrow()
-                                            .field_m());
+            case MSL -> new Heights("MSL", origin.height_m() - geoid_m, breakOff_m);
+            case ELLIPSOID -> new Heights("ellipsoid", origin.height_m(), breakOff_m);
+            case AGL -> new Heights("AGL", origin.height_m() - geoid_m - field_m, breakOff_m);
         };
     }
 
     /** The datum's name. */
     public String datum() {
         return datum;
+    }
+
+    /** The break-off height above the datum; empty where none was set. */
+    public OptionalDouble breakOff_m() {
+        return breakOff_m;
     }
 
     /** Height above the datum (m) of a place in the attempt's frame. */

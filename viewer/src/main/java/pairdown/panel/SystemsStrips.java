@@ -1,0 +1,119 @@
+package pairdown.panel;
+
+import pairdown.debrief.Debrief;
+import pairdown.settings.StripKind;
+import pairdown.tail.TailControl;
+import pairdown.track.Channel;
+import pairdown.words.Measure;
+import pairdown.words.Words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The strips of the lead's power and controls. */
+final class SystemsStrips {
+    /** Travel from which on a control counts as near its stop (%), as the episode's sign has it. */
+    private static final double NEAR_STOP_PCT = 85;
+
+    /** Effectiveness under which a drop counts as a sign, as the episode's sign has it. */
+    private static final double LOST_EFFECTIVENESS = 0.6;
+
+    private final Debrief debrief;
+    private final Words words;
+
+    SystemsStrips(Debrief debrief, Words words) {
+        this.debrief = debrief;
+        this.words = words;
+    }
+
+    StripData power() {
+        List<Curve> curves = new ArrayList<>();
+        logged(Channel.POWER_LEVER, 0, "strip.lever").ifPresent(curves::add);
+        logged(Channel.TORQUE, 1, "strip.torque").ifPresent(curves::add);
+        return new StripData(
+                StripKind.POWER,
+                Measure.SHARE,
+                true,
+                -60,
+                60,
+                -100,
+                120,
+                curves,
+                List.of(new StripData.Level(0, words.get("strip.idle"))),
+                List.of(),
+                words.get("strip.why.systems"));
+    }
+
+    StripData control(StripKind kind, Channel channel) {
+        List<Curve> curves = new ArrayList<>();
+        logged(channel, 0, "strip." + kind.key()).ifPresent(curves::add);
+        return new StripData(
+                kind,
+                Measure.SHARE,
+                true,
+                -100,
+                100,
+                -100,
+                100,
+                curves,
+                List.of(
+                        new StripData.Level(NEAR_STOP_PCT, words.get("strip.near-stop")),
+                        new StripData.Level(-NEAR_STOP_PCT, words.get("strip.near-stop"))),
+                List.of(),
+                words.get("strip.why.systems"));
+    }
+
+    private Optional<Curve> logged(Channel channel, int number, String label) {
+        return debrief.lead()
+                .map(lead -> lead.systems().get(channel))
+                .map(s -> new Curve(words.get(label), number, Curve.ALWAYS, false, Pyramid.of(s)));
+    }
+
+    StripData effectiveness() {
+        List<StripData.Level> lines = new ArrayList<>();
+        lines.add(new StripData.Level(LOST_EFFECTIVENESS, words.get("strip.lost")));
+        debrief.tailControl()
+                .map(TailControl::standingEffectiveness)
+                .ifPresent(
+                        s ->
+                                s.ifPresent(
+                                        v ->
+                                                lines.add(
+                                                        new StripData.Level(
+                                                                v, words.get("strip.standing")))));
+        return figure(StripKind.EFFECTIVENESS, "effectiveness", 0, 1.2, lines);
+    }
+
+    StripData retarding() {
+        return figure(StripKind.RETARDING, "retardingCoefficient", 0, 1.2, List.of());
+    }
+
+    private StripData figure(
+            StripKind kind, String name, double least, double greatest, List<StripData.Level> to) {
+        List<Curve> curves = new ArrayList<>();
+        debrief.tailControl()
+                .map(tail -> tail.figures().get(name))
+                .ifPresent(
+                        s ->
+                                curves.add(
+                                        new Curve(
+                                                words.get("strip." + kind.key()),
+                                                0,
+                                                Curve.ALWAYS,
+                                                false,
+                                                Pyramid.of(s))));
+        return new StripData(
+                kind,
+                Measure.RATIO,
+                false,
+                least,
+                greatest,
+                -0.5,
+                3,
+                curves,
+                to,
+                List.of(),
+                words.get("strip.why.systems"));
+    }
+}
