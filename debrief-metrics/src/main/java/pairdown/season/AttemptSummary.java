@@ -1,5 +1,7 @@
 package pairdown.season;
 
+import pairdown.attempt.Target;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,7 +30,7 @@ public record AttemptSummary(
         Optional<Integer> episodes,
         int closureExceedances,
         List<String> exceeded,
-        Optional<TargetPoint> target,
+        Optional<Target> target,
         List<SteadySegment> segments) {
     public AttemptSummary {
         flyers = List.copyOf(flyers);
@@ -63,13 +65,6 @@ public record AttemptSummary(
     public Optional<Boolean> descentHeld() {
         return dive.map(d -> d.held() && episodes.orElse(0) == 0 && exceeded.isEmpty());
     }
-
-    /**
-     * The speeds both machines were to meet.
-     *
-     * @param kind calibrated or true
-     */
-    public record TargetPoint(double airspeed_mps, String kind, double sink_mps) {}
 
     /**
      * How one flyer met the gate.
@@ -111,7 +106,16 @@ public record AttemptSummary(
      * @param stabilise_s from reverse (else a steep path) to within tolerance for five seconds;
      *     empty if it never came
      * @param watched_s how long the descent was watched for it
+     * @param airspeedSd_mps spread of the airspeed over the longest stretch within tolerance; empty
+     *     where there is none
+     * @param peakElevator_pct the elevator's largest deflection over the descent, either way; empty
+     *     where it was not logged
      */
     public record Dive(
-            boolean held, double longest_s, OptionalDouble stabilise_s, double watched_s) {}
+            boolean held,
+            double longest_s,
+            OptionalDouble stabilise_s,
+            double watched_s,
+            OptionalDouble airspeedSd_mps,
+            OptionalDouble peakElevator_pct) {}
 }

@@ -1,5 +1,11 @@
 package pairdown.season;
 
+import pairdown.attempt.JsonFields;
+import pairdown.attempt.JsonFile;
+import pairdown.season.AttemptSummary.FlyerSummary;
+import pairdown.track.UnusableInputException;
+import pairdown.units.Dimension;
+
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -7,17 +13,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import pairdown.attempt.JsonFields;
-import pairdown.attempt.JsonFile;
-import pairdown.season.AttemptSummary.FlyerSummary;
-import pairdown.track.UnusableInputException;
-import pairdown.units.Dimension;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
 
 /**
  * The team's criteria for the next step, from {@code season.json} in the season's folder: {@code
  * {"title": "…", "criteria": {"onGateInARow": 2, "descentsHeldInARow": 3, "closureExceedances": 0,
- * "episodes": 0, "matched": "10 s"}}}, the last two counts over the same latest attempts. What is
- * not in the file is not asked for.
+ * "episodes": 0, "matched": "10 s"}}}. The last three are over as many of the latest attempts as
+ * {@code onGateInARow} says, else over the latest. What is not in the file is not asked for.
  *
  * @param onGateInARow latest attempts in which every flyer's verdict must be on-gate
  * @param descentsHeldInARow latest attempts whose descent must have been held
@@ -27,51 +30,69 @@ import pairdown.units.Dimension;
  */
 public record Criteria(
         Optional<String> title,
-        OptionalDouble onGateInARow,
-        OptionalDouble descentsHeldInARow,
-        OptionalDouble mostExceedances,
-        OptionalDouble mostEpisodes,
+        OptionalInt onGateInARow,
+        OptionalInt descentsHeldInARow,
+        OptionalInt mostExceedances,
+        OptionalInt mostEpisodes,
         OptionalDouble matched_s) {
-    static final String FILE = "season.json";
+    private static final String FILE = "season.json";
 
-    static final Criteria NONE =
-            new Criteria(
-                    Optional.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty());
+    static final Criteria NONE = untold(Optional.empty());
 
-    /** Those of a season's folder; none where it has no such file. */
+    private static Criteria untold(Optional<String> title) {
+        return new Criteria(
+                title,
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.empty());
+    }
+
+    /**
+     * Those of a season's folder; none where it has no such file, or results that were written
+     * under its name.
+     *
+     * @param notes where fields read over are said
+     * @throws UnusableInputException if the file makes no sense
+     */
     static Criteria read(Path folder, List<String> notes) throws UnusableInputException {
         Path file = folder.resolve(FILE);
         if (!Files.isRegularFile(file)) {
             return NONE;
         }
         JsonFields root = JsonFields.root(JsonFile.read(file), notes);
-        Optional<JsonFields> given = root.object("criteria");
+        if (root.names().contains("format")) {
+            return NONE;
+        }
         Optional<String> title = root.text("title");
+        Optional<JsonFields> given = root.object("criteria");
+        root.sayUnknown();
         if (given.isEmpty()) {
-            return new Criteria(
-                    title,
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty());
+            return untold(title);
         }
         JsonFields c = given.get();
         Criteria criteria =
                 new Criteria(
                         title,
-                        c.notNegative("onGateInARow", Dimension.SHARE),
-                        c.notNegative("descentsHeldInARow", Dimension.SHARE),
-                        c.notNegative("closureExceedances", Dimension.SHARE),
-                        c.notNegative("episodes", Dimension.SHARE),
+                        count(c, "onGateInARow"),
+                        count(c, "descentsHeldInARow"),
+                        count(c, "closureExceedances"),
+                        count(c, "episodes"),
                         c.notNegative("matched", Dimension.TIME));
         c.sayUnknown();
         return criteria;
+    }
+
+    private static OptionalInt count(JsonFields c, String field) throws UnusableInputException {
+        OptionalDouble v = c.notNegative(field, Dimension.SHARE);
+        if (v.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        if (v.getAsDouble() != Math.rint(v.getAsDouble()) || v.getAsDouble() > 1_000_000) {
+            throw c.complaint(field, "\"" + field + "\" is no count", "give a whole number");
+        }
+        return OptionalInt.of((int) v.getAsDouble());
     }
 
     /** Each criterion against the latest attempts with a flyer (or a dive, for descents). */
@@ -79,13 +100,13 @@ public record Criteria(
         List<AttemptSummary> joined = attempts.stream().filter(a -> !a.flyers().isEmpty()).toList();
         List<AttemptSummary> dives =
                 attempts.stream().filter(a -> a.descentHeld().isPresent()).toList();
-        int window = (int) Math.max(1, onGateInARow.orElse(1));
-        List<AttemptSummary> latest = latest(joined, window);
+        int window = Math.max(1, onGateInARow.orElse(1));
+        List<AttemptSummary> latest = latest(joined.isEmpty() ? dives : joined, window);
         List<Criterion> judged = new ArrayList<>();
-        onGateInARow.ifPresent(n -> judged.add(onGate(joined, (int) n)));
-        descentsHeldInARow.ifPresent(n -> judged.add(held(dives, (int) n)));
-        mostExceedances.ifPresent(n -> judged.add(exceedances(latest, (int) n)));
-        mostEpisodes.ifPresent(n -> judged.add(episodes(latest, (int) n)));
+        onGateInARow.ifPresent(n -> judged.add(onGate(joined, n)));
+        descentsHeldInARow.ifPresent(n -> judged.add(held(dives, n)));
+        mostExceedances.ifPresent(n -> judged.add(exceedances(latest, n)));
+        mostEpisodes.ifPresent(n -> judged.add(episodes(latest, n)));
         matched_s.ifPresent(t -> judged.add(matched(latest, t)));
         return judged;
     }
@@ -101,35 +122,46 @@ public record Criteria(
     }
 
     private static Criterion onGate(List<AttemptSummary> joined, int n) {
-        int run = 0;
-        for (int i = joined.size() - 1; i >= 0 && allOnGate(joined.get(i)); i--) {
-            run++;
-        }
-        return new Criterion(
-                "on the gate in " + n + " attempts in a row",
-                run >= n,
-                "the latest " + run + " in a row were on the gate");
-    }
-
-    private static boolean allOnGate(AttemptSummary a) {
-        return a.flyers().stream().allMatch(f -> f.verdict().filter("on-gate"::equals).isPresent());
+        return inARow(
+                joined,
+                n,
+                a ->
+                        a.flyers().stream()
+                                .allMatch(f -> f.verdict().filter("on-gate"::equals).isPresent()),
+                "every flyer on the gate, attempts in a row: " + n,
+                "on the gate");
     }
 
     private static Criterion held(List<AttemptSummary> dives, int n) {
+        return inARow(
+                dives,
+                n,
+                a -> a.descentHeld().orElse(false),
+                "descents held in a row: " + n,
+                "held");
+    }
+
+    private static Criterion inARow(
+            List<AttemptSummary> attempts,
+            int n,
+            Predicate<AttemptSummary> does,
+            String name,
+            String how) {
         int run = 0;
-        for (int i = dives.size() - 1; i >= 0 && dives.get(i).descentHeld().orElse(false); i--) {
+        while (run < attempts.size() && does.test(attempts.get(attempts.size() - 1 - run))) {
             run++;
         }
-        return new Criterion(
-                n + " descents held in a row",
-                run >= n,
-                "the latest " + run + " in a row were held");
+        String evidence =
+                run == 0
+                        ? "0: " + names(latest(attempts, 1)) + " was not " + how
+                        : run + ", the latest being " + names(latest(attempts, Math.min(run, n)));
+        return new Criterion(name, run >= n, evidence);
     }
 
     private static Criterion exceedances(List<AttemptSummary> latest, int most) {
         int count = latest.stream().mapToInt(AttemptSummary::closureExceedances).sum();
         return new Criterion(
-                "at most " + most + " stretches over the closing limit",
+                "stretches over the closing limit, at most: " + most,
                 count <= most && !latest.isEmpty(),
                 count + " in " + names(latest));
     }
@@ -139,16 +171,16 @@ public record Criteria(
                 latest.stream().allMatch(a -> a.episodes().isPresent()) && !latest.isEmpty();
         int count = latest.stream().mapToInt(a -> a.episodes().orElse(0)).sum();
         return new Criterion(
-                "at most " + most + " tail episodes",
+                "tail episodes, at most: " + most,
                 known && count <= most,
                 known
                         ? count + " in " + names(latest)
-                        : "power and tail were not logged in all of " + names(latest));
+                        : "power and tail were not reviewed in all of " + names(latest));
     }
 
     private static Criterion matched(List<AttemptSummary> latest, double need_s) {
         List<FlyerSummary> flyers = latest.stream().flatMap(a -> a.flyers().stream()).toList();
-        String name = String.format(Locale.ROOT, "every flyer matched for %.0f s", need_s);
+        String name = String.format(Locale.ROOT, "every flyer matched for: %.0f s", need_s);
         if (flyers.isEmpty() || flyers.stream().anyMatch(f -> f.matchedLongest_s().isEmpty())) {
             return new Criterion(name, false, "can't be told for every flyer of " + names(latest));
         }
@@ -161,6 +193,9 @@ public record Criteria(
                 name,
                 least_s >= need_s,
                 String.format(
-                        Locale.ROOT, "the shortest of %s was %.1f s", names(latest), least_s));
+                        Locale.ROOT,
+                        "the shortest longest match in %s was %.1f s",
+                        names(latest),
+                        least_s));
     }
 }

@@ -1,52 +1,47 @@
 package pairdown.season;
 
+import pairdown.attempt.AirspeedKind;
+import pairdown.attempt.Role;
+import pairdown.attempt.Target;
+
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import pairdown.attempt.Role;
-import pairdown.season.AttemptSummary.TargetPoint;
-import pairdown.stats.Bootstrap;
-import pairdown.stats.Interval;
 
 /**
  * Where each machine has flown steadily, in calibrated airspeed and sink, and whether the lead's
  * and the flyers' meet there. What has not been flown is not known to be out of reach.
  *
  * @param machines one for each machine and configuration
- * @param overlapArea_m2ps2 of the hull of all the lead's points with that of all the flyers';
- *     absent unless both have three points
+ * @param overlapArea_m2ps2 of the lead's hulls, one for each configuration, with the flyers'; 0
+ *     where they lie apart, absent unless both have one with an area
+ * @param overlaps of the lead with each flyer that has a hull with an area
  * @param gap the least distance between the two clouds, in steps of the settings' scales; absent
  *     without points of both
- * @param missingForce where the lead has flown the target's airspeed: the retarding force it lacked
+ * @param missingForces by configuration of the lead, where it has flown the target's airspeed; the
+ *     least first
+ * @param target the latest attempt's with one
  * @param question whether calibrated and true airspeed may have been confused, in words
+ * @param notes what can't be known and why
  */
 public record Envelope(
         List<Machine> machines,
         OptionalDouble overlapArea_m2ps2,
+        List<Overlap> overlaps,
         Optional<Gap> gap,
-        Optional<MissingForce> missingForce,
-        Optional<String> question) {
-    private static final GeometryFactory PLANE = new GeometryFactory();
-
-    /** Standard gravity (m/s²), exact: ISO 2533. */
-    private static final double G_MPS2 = 9.80665;
-
-    /** A segment this near the target's airspeed tells of the force there (m/s). */
-    private static final double NEAR_MPS = 2;
-
-    /** Masses are known to this share, sink to 0.3 m/s: in every interval (common practice). */
-    private static final double MASS_SHARE = 0.03;
-
-    private static final double SINK_SIGMA_MPS = 0.3;
-
+        List<MissingForce> missingForces,
+        Optional<TargetMark> target,
+        Optional<String> question,
+        List<String> notes) {
     public Envelope {
         machines = List.copyOf(machines);
+        overlaps = List.copyOf(overlaps);
+        missingForces = List.copyOf(missingForces);
+        notes = List.copyOf(notes);
     }
 
     /**
@@ -67,36 +62,75 @@ public record Envelope(
         }
     }
 
-    /** A corner of a hull. */
+    /** A point of the plane: a corner of a hull. */
     public record Corner(double calibratedAirspeed_mps, double sink_mps) {}
 
+    /**
+     * Where the lead's hulls meet one flyer's.
+     *
+     * @param polygons what both have round them; none where they lie apart
+     */
+    public record Overlap(String flyer, double area_m2ps2, List<List<Corner>> polygons) {
+        public Overlap {
+            polygons = polygons.stream().map(List::copyOf).toList();
+        }
+    }
+
     /** The two nearest points of the lead's and the flyers' clouds. */
-    public record Gap(double distance, Corner lead, Corner flyer) {}
+    public record Gap(double distance, Corner lead, String flyer, Corner flown) {}
 
     /**
-     * The retarding force missing at the target, ΔF = W (sink wanted − sink flown) / V.
+     * The target in the plane.
      *
-     * @param segments how many segments near the target's airspeed it is from
+     * @param set as the attempt gives it
+     * @param calibratedAirspeed_mps its airspeed; where the target is a true airspeed, at the mean
+     *     density of the lead's steady flight, absent where there is none
      */
-    public record MissingForce(double value_N, double low_N, double high_N, int segments) {}
+    public record TargetMark(Target set, OptionalDouble calibratedAirspeed_mps) {}
+
+    /** The retarding force missing at the target in the configuration that lacks least. */
+    public Optional<MissingForce> missingForce() {
+        return missingForces.stream().findFirst();
+    }
+
+    /** How many steady segments of the lead and the flyers it rests on. */
+    public int segments() {
+        return machines.stream()
+                .filter(m -> isLead(m) || isFlyer(m))
+                .mapToInt(m -> m.segments().size())
+                .sum();
+    }
 
     static Envelope of(List<AttemptSummary> attempts, SeasonSettings settings) {
         List<SteadySegment> all = attempts.stream().flatMap(a -> a.segments().stream()).toList();
-        Optional<TargetPoint> target =
-                attempts.stream().flatMap(a -> a.target().stream()).reduce((a, b) -> b);
+        List<Target> targets = attempts.stream().flatMap(a -> a.target().stream()).toList();
+        Optional<Target> target = targets.stream().reduce((a, b) -> b);
         List<SteadySegment> lead = ofRole(all, Role.LEAD);
         List<SteadySegment> flyers = ofRole(all, Role.FLYER);
-        Geometry leadHull = hull(lead);
-        Geometry flyerHull = hull(flyers);
-        boolean areas = leadHull.getDimension() == 2 && flyerHull.getDimension() == 2;
+        List<Machine> machines = machines(all);
+        Region leadRegion = region(machines.stream().filter(Envelope::isLead).toList());
+        Region flyerRegion = region(machines.stream().filter(Envelope::isFlyer).toList());
+        List<MissingForce> forces =
+                target.map(t -> MissingForce.of(lead, t, settings)).orElse(List.of());
         return new Envelope(
-                machines(all),
-                areas
-                        ? OptionalDouble.of(leadHull.intersection(flyerHull).getArea())
+                machines,
+                leadRegion.hasArea() && flyerRegion.hasArea()
+                        ? OptionalDouble.of(leadRegion.intersection(flyerRegion).area_m2ps2())
                         : OptionalDouble.empty(),
+                leadRegion.hasArea() ? overlaps(machines, leadRegion) : List.of(),
                 gap(lead, flyers, settings),
-                target.flatMap(t -> missingForce(lead, t, settings)),
-                target.flatMap(t -> question(lead, t)));
+                forces,
+                target.map(t -> new TargetMark(t, calibrated_mps(t, lead))),
+                AirspeedQuestion.of(lead, targets),
+                notes(leadRegion, flyerRegion, lead, target, forces));
+    }
+
+    private static boolean isLead(Machine m) {
+        return m.role().equals(Role.LEAD.key());
+    }
+
+    private static boolean isFlyer(Machine m) {
+        return m.role().equals(Role.FLYER.key());
     }
 
     private static List<SteadySegment> ofRole(List<SteadySegment> all, Role role) {
@@ -104,11 +138,15 @@ public record Envelope(
     }
 
     private static List<Machine> machines(List<SteadySegment> all) {
-        Map<List<String>, List<SteadySegment>> groups =
-                new TreeMap<>((a, b) -> String.join("\n", a).compareTo(String.join("\n", b)));
+        record Key(String machine, String role, String configuration) {}
+        Map<Key, List<SteadySegment>> groups =
+                new TreeMap<>(
+                        Comparator.comparing(Key::machine)
+                                .thenComparing(Key::role)
+                                .thenComparing(Key::configuration));
         for (SteadySegment s : all) {
             groups.computeIfAbsent(
-                            List.of(s.machine(), s.role(), s.configuration()),
+                            new Key(s.machine(), s.role(), s.configuration()),
                             k -> new ArrayList<>())
                     .add(s);
         }
@@ -117,30 +155,37 @@ public record Envelope(
                 (key, segments) ->
                         machines.add(
                                 new Machine(
-                                        key.get(0),
-                                        key.get(1),
-                                        key.get(2),
+                                        key.machine(),
+                                        key.role(),
+                                        key.configuration(),
                                         segments,
-                                        corners(hull(segments)))));
+                                        Region.hull(segments).corners())));
         return machines;
     }
 
-    private static Geometry hull(List<SteadySegment> segments) {
-        Coordinate[] points =
-                segments.stream()
-                        .map(s -> new Coordinate(s.calibratedAirspeed_mps(), s.sink_mps()))
-                        .toArray(Coordinate[]::new);
-        return PLANE.createMultiPointFromCoords(points).convexHull();
+    private static Region region(List<Machine> machines) {
+        return Region.union(machines.stream().map(m -> Region.hull(m.segments())).toList());
     }
 
-    private static List<Corner> corners(Geometry hull) {
-        List<Corner> corners = new ArrayList<>();
-        Coordinate[] c = hull.getCoordinates();
-        int n = hull.getDimension() == 2 ? c.length - 1 : c.length;
-        for (int i = 0; i < n; i++) {
-            corners.add(new Corner(c[i].getX(), c[i].getY()));
-        }
-        return corners;
+    private static List<Overlap> overlaps(List<Machine> machines, Region lead) {
+        Map<String, List<Machine>> flyers = new TreeMap<>();
+        machines.stream()
+                .filter(Envelope::isFlyer)
+                .forEach(m -> flyers.computeIfAbsent(m.machine(), k -> new ArrayList<>()).add(m));
+        List<Overlap> overlaps = new ArrayList<>();
+        flyers.forEach(
+                (name, of) -> {
+                    Region region = region(of);
+                    if (region.hasArea()) {
+                        Region both = lead.intersection(region);
+                        overlaps.add(
+                                new Overlap(
+                                        name,
+                                        both.area_m2ps2(),
+                                        both.polygons().stream().map(Region::corners).toList()));
+                    }
+                });
+        return overlaps;
     }
 
     private static Optional<Gap> gap(
@@ -154,7 +199,7 @@ public record Envelope(
                                         / settings.airspeedScale_mps(),
                                 (l.sink_mps() - f.sink_mps()) / settings.sinkScale_mps());
                 if (best.isEmpty() || distance < best.get().distance()) {
-                    best = Optional.of(new Gap(distance, corner(l), corner(f)));
+                    best = Optional.of(new Gap(distance, corner(l), f.machine(), corner(f)));
                 }
             }
         }
@@ -165,83 +210,43 @@ public record Envelope(
         return new Corner(s.calibratedAirspeed_mps(), s.sink_mps());
     }
 
-    private static Optional<MissingForce> missingForce(
-            List<SteadySegment> lead, TargetPoint target, SeasonSettings settings) {
-        boolean truly = target.kind().equals("true");
-        double[] forces_N =
+    private static OptionalDouble calibrated_mps(Target t, List<SteadySegment> lead) {
+        if (t.kind() == AirspeedKind.CALIBRATED) {
+            return OptionalDouble.of(t.airspeed_mps());
+        }
+        OptionalDouble ratio =
                 lead.stream()
-                        .filter(
-                                s ->
-                                        s.mass_kg().isPresent()
-                                                && !s.configuration().contains("reverse"))
-                        .filter(
-                                s ->
-                                        Math.abs(airspeed(s, truly) - target.airspeed_mps())
-                                                < NEAR_MPS)
-                        .mapToDouble(
-                                s ->
-                                        s.mass_kg().getAsDouble()
-                                                * G_MPS2
-                                                * (target.sink_mps() - s.sink_mps())
-                                                / s.trueAirspeed_mps())
-                        .toArray();
-        if (forces_N.length == 0) {
-            return Optional.empty();
-        }
-        double mean_N = mean(forces_N);
-        double weight_N = lead.get(0).mass_kg().orElse(0) * G_MPS2;
-        double spread_N =
-                1.96
-                        * Math.hypot(
-                                MASS_SHARE * mean_N,
-                                SINK_SIGMA_MPS * weight_N / target.airspeed_mps());
-        Optional<Interval> sample =
-                Bootstrap.DEFAULT.interval(forces_N, Envelope::mean, settings.confidence());
-        double low_N = sample.map(Interval::low).orElse(mean_N);
-        double high_N = sample.map(Interval::high).orElse(mean_N);
-        return Optional.of(
-                new MissingForce(
-                        mean_N,
-                        mean_N - Math.hypot(mean_N - low_N, spread_N),
-                        mean_N + Math.hypot(high_N - mean_N, spread_N),
-                        forces_N.length));
+                        .mapToDouble(s -> s.calibratedAirspeed_mps() / s.trueAirspeed_mps())
+                        .average();
+        return ratio.isPresent()
+                ? OptionalDouble.of(ratio.getAsDouble() * t.airspeed_mps())
+                : OptionalDouble.empty();
     }
 
-    private static double airspeed(SteadySegment s, boolean truly) {
-        return truly ? s.trueAirspeed_mps() : s.calibratedAirspeed_mps();
-    }
-
-    private static double mean(double[] values) {
-        double sum = 0;
-        for (double v : values) {
-            sum += v;
+    private static List<String> notes(
+            Region lead,
+            Region flyers,
+            List<SteadySegment> leadSegments,
+            Optional<Target> target,
+            List<MissingForce> forces) {
+        List<String> notes = new ArrayList<>();
+        if (!lead.hasArea()) {
+            notes.add(
+                    "overlap can't be told: the lead has no three steady segments in one"
+                            + " configuration");
         }
-        return sum / values.length;
-    }
-
-    /**
-     * Where the lead's steady true airspeed meets the number that the target calls calibrated, or
-     * the other way.
-     */
-    private static Optional<String> question(List<SteadySegment> lead, TargetPoint target) {
-        boolean truly = target.kind().equals("true");
-        List<SteadySegment> atSink =
-                lead.stream()
-                        .filter(s -> Math.abs(s.sink_mps() - target.sink_mps()) < 1.5)
-                        .toList();
-        if (atSink.size() < 3) {
-            return Optional.empty();
+        if (!flyers.hasArea()) {
+            notes.add("overlap can't be told: no flyer has three steady segments");
         }
-        double asSaid = mean(atSink.stream().mapToDouble(s -> airspeed(s, truly)).toArray());
-        double other = mean(atSink.stream().mapToDouble(s -> airspeed(s, !truly)).toArray());
-        boolean fitsOther =
-                Math.abs(other - target.airspeed_mps()) < 1
-                        && Math.abs(asSaid - target.airspeed_mps()) > 2;
-        return fitsOther
-                ? Optional.of(
-                        "at the target's sink the lead flew the target's number as "
-                                + (truly ? "calibrated" : "true")
-                                + " airspeed: is the target's kind of airspeed the one meant?")
-                : Optional.empty();
+        if (target.isEmpty()) {
+            notes.add("missing force can't be told: no attempt has a target");
+        } else if (forces.isEmpty()) {
+            notes.add(
+                    leadSegments.stream().anyMatch(s -> s.mass_kg().isPresent())
+                            ? "missing force can't be told: the lead has no steady segment near"
+                                    + " the target's airspeed without reverse"
+                            : "missing force can't be told: the lead's mass is not given");
+        }
+        return notes;
     }
 }

@@ -1,13 +1,14 @@
 package pairdown.season;
 
+import pairdown.season.AttemptSummary.FlyerSummary;
+import pairdown.stats.Interval;
+import pairdown.stats.LinearFit;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
-import pairdown.season.AttemptSummary.FlyerSummary;
-import pairdown.stats.Interval;
-import pairdown.stats.LinearFit;
 
 /**
  * The step-down: for each flyer, what gap was planned and reached in each attempt, and where it
@@ -27,17 +28,32 @@ public record Ladder(List<FlyerLadder> flyers) {
      * One flyer's ladder.
      *
      * @param rungs in order of time
-     * @param factorPerAttempt the factor by which the gap changed from one attempt to the next;
-     *     absent with fewer than three
+     * @param trend how the gap went from one attempt to the next; absent with fewer than three
      */
-    public record FlyerLadder(String flyer, List<Rung> rungs, Optional<Trend> factorPerAttempt) {
+    public record FlyerLadder(String flyer, List<Rung> rungs, Optional<Trend> trend) {
         public FlyerLadder {
             rungs = List.copyOf(rungs);
         }
     }
 
-    /** A factor with its interval. */
-    public record Trend(double factor, double low, double high) {}
+    /**
+     * A straight line through ln(gap in metres) on the place in the ladder, 0 for the flyer's first
+     * rung.
+     *
+     * @param factor by which the gap changed per attempt, with its interval: under 1 is nearer
+     */
+    public record Trend(LinearFit fit, double factor, double low, double high) {
+        /** The line's gap at a place in the ladder (m). */
+        public double gap_m(double place) {
+            return Math.exp(fit.at(place));
+        }
+
+        /** The line's band at a place in the ladder (m). */
+        public Interval band_m(double place, double confidence) {
+            Interval ln = fit.interval(place, confidence);
+            return new Interval(Math.exp(ln.low()), Math.exp(ln.high()), confidence);
+        }
+    }
 
     /**
      * One attempt of one flyer.
@@ -83,11 +99,16 @@ public record Ladder(List<FlyerLadder> flyers) {
 
     /** Two gaps differ only beyond two sigma of their difference. */
     private static Optional<String> against(FlyerSummary before, FlyerSummary now) {
-        if (before.medianGap_m().isEmpty() || now.medianGap_m().isEmpty()) {
+        boolean known =
+                before.medianGap_m().isPresent()
+                        && now.medianGap_m().isPresent()
+                        && before.sigma_m().isPresent()
+                        && now.sigma_m().isPresent();
+        if (!known) {
             return Optional.empty();
         }
         double change_m = now.medianGap_m().getAsDouble() - before.medianGap_m().getAsDouble();
-        double sigma_m = Math.hypot(before.sigma_m().orElse(0), now.sigma_m().orElse(0));
+        double sigma_m = Math.hypot(before.sigma_m().getAsDouble(), now.sigma_m().getAsDouble());
         if (Math.abs(change_m) <= 2 * sigma_m) {
             return Optional.of("no measurable change");
         }
@@ -110,7 +131,8 @@ public record Ladder(List<FlyerLadder> flyers) {
         LinearFit fit = LinearFit.of(array(x), array(y));
         Interval slope = fit.slopeInterval(settings.confidence());
         return Optional.of(
-                new Trend(Math.exp(fit.slope()), Math.exp(slope.low()), Math.exp(slope.high())));
+                new Trend(
+                        fit, Math.exp(fit.slope()), Math.exp(slope.low()), Math.exp(slope.high())));
     }
 
     private static double[] array(List<Double> values) {

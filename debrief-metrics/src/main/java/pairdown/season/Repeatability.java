@@ -1,54 +1,118 @@
 package pairdown.season;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import pairdown.season.AttemptSummary.Dive;
 import pairdown.stats.IndividualsChart;
 import pairdown.stats.Interval;
 import pairdown.stats.Proportion;
 import pairdown.stats.Survival;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
 /**
- * How often the descent was held, and how soon it was steady.
+ * How often the descent was held, how soon it was steady, and whether the run of dives is steady in
+ * itself.
  *
- * @param held successes of trials
+ * @param held successes of trials: descents on target for the hold, without a tail episode or an
+ *     exceeded limit
  * @param interval Wilson's, at the settings' confidence
- * @param medianStabilise_s by the product-limit curve, dives that never were counting as watched
- *     only
- * @param neverStabilised dives that never were
- * @param chart the run of times to stabilise, where any
+ * @param stabilise time to stabilise by the product-limit curve; dives that never were count as
+ *     watched only
+ * @param runs figures of the dives in order of time, each where at least one dive has it
  */
 public record Repeatability(
-        Proportion held,
-        Interval interval,
-        OptionalDouble medianStabilise_s,
-        int neverStabilised,
-        Optional<IndividualsChart> chart) {
+        Proportion held, Interval interval, Survival stabilise, List<Run> runs) {
+    public Repeatability {
+        runs = List.copyOf(runs);
+    }
+
+    /**
+     * One figure over the dives that have it.
+     *
+     * @param dives the attempts they are of, in step with the chart's values
+     */
+    public record Run(Quantity quantity, List<AttemptSummary> dives, IndividualsChart chart) {
+        public Run {
+            dives = List.copyOf(dives);
+        }
+    }
+
+    /** What a run is of. */
+    public enum Quantity {
+        TIME_TO_STABILISE("timeToStabilise_s"),
+        AIRSPEED_SPREAD("airspeedSd_mps"),
+        PEAK_ELEVATOR("peakElevator_pct");
+
+        private final String key;
+
+        Quantity(String key) {
+            this.key = key;
+        }
+
+        /** The spelling in files, with its unit. */
+        public String key() {
+            return key;
+        }
+
+        private OptionalDouble of(Dive dive) {
+            return switch (this) {
+                case TIME_TO_STABILISE -> dive.stabilise_s();
+                case AIRSPEED_SPREAD -> dive.airspeedSd_mps();
+                case PEAK_ELEVATOR -> dive.peakElevator_pct();
+            };
+        }
+    }
+
+    /** By the product-limit curve; absent while more than half were never seen steady. */
+    public OptionalDouble medianStabilise_s() {
+        return stabilise.quantile(0.5);
+    }
+
+    /** Dives that were never steady. */
+    public int neverStabilised() {
+        return stabilise.cases() - stabilise.events();
+    }
 
     static Repeatability of(List<AttemptSummary> attempts, SeasonSettings settings) {
         List<Boolean> outcomes = attempts.stream().flatMap(a -> a.descentHeld().stream()).toList();
         Proportion held =
                 new Proportion((int) outcomes.stream().filter(h -> h).count(), outcomes.size());
-        List<Dive> dives = attempts.stream().flatMap(a -> a.dive().stream()).toList();
         List<Survival.Case> cases =
-                dives.stream()
+                attempts.stream()
+                        .flatMap(a -> a.dive().stream())
                         .map(
                                 d ->
                                         new Survival.Case(
                                                 d.stabilise_s().orElse(d.watched_s()),
                                                 d.stabilise_s().isPresent()))
                         .toList();
-        double[] times_s =
-                dives.stream()
-                        .filter(d -> d.stabilise_s().isPresent())
-                        .mapToDouble(d -> d.stabilise_s().getAsDouble())
-                        .toArray();
+        List<Run> runs = new ArrayList<>();
+        for (Quantity q : Quantity.values()) {
+            run(q, attempts).ifPresent(runs::add);
+        }
         return new Repeatability(
-                held,
-                held.wilson(settings.confidence()),
-                Survival.of(cases).quantile(0.5),
-                (int) cases.stream().filter(c -> !c.happened()).count(),
-                times_s.length == 0 ? Optional.empty() : Optional.of(IndividualsChart.of(times_s)));
+                held, held.wilson(settings.confidence()), Survival.of(cases), runs);
+    }
+
+    private static Optional<Run> run(Quantity quantity, List<AttemptSummary> attempts) {
+        List<AttemptSummary> dives = new ArrayList<>();
+        List<Double> values = new ArrayList<>();
+        for (AttemptSummary a : attempts) {
+            OptionalDouble value = a.dive().map(quantity::of).orElse(OptionalDouble.empty());
+            if (value.isPresent()) {
+                dives.add(a);
+                values.add(value.getAsDouble());
+            }
+        }
+        return dives.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Run(
+                                quantity,
+                                dives,
+                                IndividualsChart.of(
+                                        values.stream().mapToDouble(v -> v).toArray())));
     }
 }

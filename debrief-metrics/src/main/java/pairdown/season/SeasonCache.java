@@ -1,193 +1,216 @@
 package pairdown.season;
 
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+
+import pairdown.debrief.ResultFolder;
+
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.BasicFileAttributes;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Supplier;
+import java.util.TreeSet;
 import java.util.stream.Stream;
-import pairdown.debrief.ResultFolder;
 
 /**
- * Summaries kept by the content of the files they were made from. A file whose size and time of
- * change are as they were counts as unchanged, unless it changed so shortly before it was looked at
- * that the clock could not tell; else its content decides. Each attempt has its own file, written
- * beside and moved, so that two people can work on one shared folder; where that is read-only, the
- * cache lies with the user.
+ * Summaries kept by the content of the files they were made from: those in the attempt's folder and
+ * those its {@code attempt.json} names elsewhere. Each attempt has its own file, written beside and
+ * moved, so that two people can work on one shared folder and neither reads half a file. The cache
+ * lies in the season's folder, {@code .pairdown}, for all who share it; where nothing can be
+ * written there, with the user.
  */
 final class SeasonCache {
     /** Rises whenever a summary or the computation behind it changes its meaning. */
-    private static final int MODEL = 2;
+    private static final int MODEL = 3;
 
     private static final String HERE = ".pairdown";
-    private static final long CLOCK_CANNOT_TELL_MS = 2500;
     private static final JsonMapper MAPPER =
             JsonMapper.builder().addModule(new Jdk8Module()).build();
+    private static final ObjectReader READER = MAPPER.readerFor(Kept.class);
+    private static final ObjectWriter WRITER = MAPPER.writerFor(Kept.class);
 
-    private final Path folder;
+    private final Path season;
+    private final List<Path> places;
     private final String made;
 
-    private SeasonCache(Path folder, String made) {
-        this.folder = folder;
+    private SeasonCache(Path season, List<Path> places, String made) {
+        this.season = season;
+        this.places = places;
         this.made = made;
     }
 
-    /** A file as it was when the summary was made. */
-    record Seen(long size, long modified_ms, String sha256) {}
+    /**
+     * What is kept.
+     *
+     * @param made by which model and settings
+     * @param looked_ms when the files were looked at
+     * @param files by path relative to the attempt's folder
+     */
+    record Kept(
+            String made, long looked_ms, Map<String, FileStamp> files, AttemptSummary summary) {}
 
-    /** What is kept. */
-    record Kept(String made, long written_ms, Map<String, Seen> files, AttemptSummary summary) {}
+    /** How to make a summary: first which files it rests on, then the summary. */
+    interface Source {
+        /** Files it rests on beyond those in the attempt's folder. */
+        List<Path> files();
 
-    static SeasonCache of(Path season, SeasonSettings settings) {
-        String made = MODEL + " " + settings;
-        Path here = season.resolve(HERE);
-        boolean mine = Files.isDirectory(here) ? Files.isWritable(here) : Files.isWritable(season);
-        return new SeasonCache(mine ? here : elsewhere(season), made);
+        AttemptSummary summary();
     }
 
-    private static Path elsewhere(Path season) {
-        String name =
-                sha256(
-                        season.toAbsolutePath()
-                                .normalize()
-                                .toString()
-                                .getBytes(StandardCharsets.UTF_8));
-        Path base =
-                Optional.ofNullable(System.getenv("XDG_CACHE_HOME"))
-                        .or(() -> Optional.ofNullable(System.getenv("LOCALAPPDATA")))
-                        .map(Path::of)
-                        .orElse(Path.of(System.getProperty("user.home", "."), ".cache"));
-        return base.resolve("pairdown").resolve(name.substring(0, 16));
+    /**
+     * @param user the user's own cache folder
+     */
+    static SeasonCache of(Path season, SeasonSettings settings, Path user) {
+        String name = FileStamp.hash(season.toAbsolutePath().normalize().toString());
+        return new SeasonCache(
+                season,
+                List.of(season.resolve(HERE), user.resolve(name.substring(0, 16))),
+                MODEL + " " + settings);
     }
 
-    /** The kept summary if the attempt's files are what they were, else the one computed now. */
-    AttemptSummary get(Path attempt, Supplier<AttemptSummary> compute) {
-        Path file = folder.resolve(key(attempt) + ".json");
-        Optional<Kept> kept = read(file);
-        Map<String, Seen> now;
+    /** The kept summary if the attempt's files are what they were. */
+    Optional<AttemptSummary> current(Path attempt) {
+        Optional<Kept> kept = read(attempt);
+        if (kept.isEmpty()) {
+            return Optional.empty();
+        }
         try {
-            now = look(attempt, kept);
-        } catch (IOException e) {
-            return compute.get();
-        }
-        if (kept.isPresent() && sameContent(kept.get().files(), now)) {
-            if (!kept.get().files().equals(now)) {
-                write(file, new Kept(made, Clock.systemUTC().millis(), now, kept.get().summary()));
+            Map<String, FileStamp> now = look(attempt, kept, List.of());
+            if (!sameContent(kept.get().files(), now)) {
+                return Optional.empty();
             }
-            return kept.get().summary();
+            if (!kept.get().files().equals(now)) {
+                write(attempt, new Kept(made, now_ms(), now, kept.get().summary()));
+            }
+            return Optional.of(kept.get().summary());
+        } catch (IOException e) {
+            return Optional.empty();
         }
-        long before_ms = Clock.systemUTC().millis();
-        AttemptSummary summary = compute.get();
-        write(file, new Kept(made, before_ms, now, summary));
+    }
+
+    /** The kept summary if it is current, else the one made now. */
+    AttemptSummary get(Path attempt, Source source) {
+        Optional<AttemptSummary> current = current(attempt);
+        if (current.isPresent()) {
+            return current.get();
+        }
+        long before_ms = now_ms();
+        Map<String, FileStamp> files;
+        try {
+            files = look(attempt, Optional.empty(), source.files());
+        } catch (IOException e) {
+            // What can't be looked at can't be kept.
+            return source.summary();
+        }
+        AttemptSummary summary = source.summary();
+        write(attempt, new Kept(made, before_ms, files, summary));
         return summary;
     }
 
-    private static String key(Path attempt) {
-        Path name = attempt.toAbsolutePath().normalize();
-        String last = name.getFileName().toString().replaceAll("[^\\p{L}\\p{N}._-]", "-");
-        return last
-                + "-"
-                + sha256(name.toString().getBytes(StandardCharsets.UTF_8)).substring(0, 8);
+    private static long now_ms() {
+        return Clock.systemUTC().millis();
     }
 
-    private Optional<Kept> read(Path file) {
+    /** Named by the place within the season, which is the same wherever a share is mounted. */
+    private String fileOf(Path attempt) {
+        String within = name(season, attempt);
+        String last = attempt.getFileName().toString().replaceAll("[^\\p{L}\\p{N}._-]", "-");
+        return last + "-" + FileStamp.hash(within).substring(0, 8) + ".json";
+    }
+
+    private Optional<Kept> read(Path attempt) {
+        for (Path place : places) {
+            Optional<Kept> kept = readFile(place.resolve(fileOf(attempt)));
+            if (kept.isPresent()) {
+                return kept;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Kept> readFile(Path file) {
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
         try {
-            return Optional.of(MAPPER.readValue(file.toFile(), Kept.class))
-                    .filter(k -> k.made().equals(made));
+            Kept kept = READER.readValue(file.toFile());
+            return Optional.of(kept).filter(k -> k.made().equals(made));
         } catch (IOException e) {
             // A damaged or foreign file in the cache is as good as none.
             return Optional.empty();
         }
     }
 
-    /** A cache that can't be written costs time, not results. */
-    private static void write(Path file, Kept kept) {
+    /** In the first place that takes it. A cache that can't be written costs time, not results. */
+    private void write(Path attempt, Kept kept) {
+        for (Path place : places) {
+            if (writeFile(place.resolve(fileOf(attempt)), kept)) {
+                return;
+            }
+        }
+    }
+
+    private static boolean writeFile(Path file, Kept kept) {
         try {
-            ResultFolder.write(file, beside -> MAPPER.writeValue(beside.toFile(), kept));
+            ResultFolder.write(file, beside -> WRITER.writeValue(beside.toFile(), kept));
+            return true;
         } catch (IOException e) {
-            // The next run computes again.
-            return;
+            return false;
         }
     }
 
-    private static boolean sameContent(Map<String, Seen> a, Map<String, Seen> b) {
-        return a.keySet().equals(b.keySet())
-                && a.entrySet().stream()
-                        .allMatch(
-                                e ->
-                                        Optional.ofNullable(b.get(e.getKey()))
-                                                .filter(
-                                                        s ->
-                                                                s.sha256()
-                                                                        .equals(
-                                                                                e.getValue()
-                                                                                        .sha256()))
-                                                .isPresent());
+    private static boolean sameContent(Map<String, FileStamp> a, Map<String, FileStamp> b) {
+        return contents(a).equals(contents(b));
     }
 
-    private static Map<String, Seen> look(Path attempt, Optional<Kept> kept) throws IOException {
-        List<Path> files = new ArrayList<>();
-        try (Stream<Path> entries = Files.list(attempt)) {
-            entries.filter(Files::isRegularFile)
-                    .filter(p -> !p.getFileName().toString().startsWith("."))
-                    .forEach(files::add);
+    private static Map<String, String> contents(Map<String, FileStamp> files) {
+        Map<String, String> contents = new TreeMap<>();
+        files.forEach((name, stamp) -> contents.put(name, stamp.content()));
+        return contents;
+    }
+
+    private static Map<String, FileStamp> look(
+            Path attempt, Optional<Kept> kept, List<Path> besides) throws IOException {
+        TreeSet<String> names = new TreeSet<>();
+        for (Path file : filesIn(attempt)) {
+            names.add(name(attempt, file));
         }
-        Map<String, Seen> now = new TreeMap<>();
-        for (Path p : files) {
-            BasicFileAttributes a = Files.readAttributes(p, BasicFileAttributes.class);
-            String name = p.getFileName().toString();
-            long modified_ms = a.lastModifiedTime().toMillis();
-            Optional<String> known = kept.flatMap(k -> unchanged(k, name, a.size(), modified_ms));
-            now.put(
-                    name,
-                    new Seen(a.size(), modified_ms, known.isPresent() ? known.get() : sha256(p)));
+        besides.forEach(file -> names.add(name(attempt, file)));
+        kept.ifPresent(k -> names.addAll(k.files().keySet()));
+        Map<String, FileStamp> now = new TreeMap<>();
+        for (String name : names) {
+            Path file = attempt.resolve(name);
+            Optional<FileStamp> before =
+                    kept.flatMap(k -> Optional.ofNullable(k.files().get(name)));
+            if (Files.isRegularFile(file)) {
+                now.put(name, FileStamp.of(file, before, kept.map(Kept::looked_ms).orElse(0L)));
+            }
         }
         return now;
     }
 
-    private static Optional<String> unchanged(Kept kept, String name, long size, long modified_ms) {
-        return Optional.ofNullable(kept.files().get(name))
-                .filter(s -> s.size() == size && s.modified_ms() == modified_ms)
-                .filter(s -> modified_ms < kept.written_ms() - CLOCK_CANNOT_TELL_MS)
-                .map(Seen::sha256);
-    }
-
-    private static String sha256(Path file) throws IOException {
-        MessageDigest digest = digest();
-        byte[] buffer = new byte[1 << 16];
-        try (InputStream in = Files.newInputStream(file)) {
-            for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
-                digest.update(buffer, 0, n);
-            }
+    private static List<Path> filesIn(Path attempt) throws IOException {
+        List<Path> files = new ArrayList<>();
+        try (Stream<Path> entries = Files.list(attempt)) {
+            entries.filter(p -> !p.getFileName().toString().startsWith("."))
+                    .filter(Files::isRegularFile)
+                    .forEach(files::add);
         }
-        return HexFormat.of().formatHex(digest.digest());
+        return files;
     }
 
-    private static String sha256(byte[] bytes) {
-        return HexFormat.of().formatHex(digest().digest(bytes));
-    }
-
-    private static MessageDigest digest() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+    private static String name(Path from, Path file) {
+        return from.toAbsolutePath()
+                .normalize()
+                .relativize(file.toAbsolutePath().normalize())
+                .toString()
+                .replace('\\', '/');
     }
 }

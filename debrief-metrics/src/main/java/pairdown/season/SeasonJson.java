@@ -3,18 +3,45 @@ package pairdown.season;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.Instant;
-import java.util.List;
+
 import pairdown.debrief.JsonValues;
+import pairdown.season.AttemptSummary.Dive;
 import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.season.AttemptSummary.Spread;
-import pairdown.season.Envelope.Corner;
-import pairdown.season.Envelope.Machine;
 import pairdown.season.Ladder.FlyerLadder;
 import pairdown.season.Ladder.Rung;
+import pairdown.season.Ladder.Trend;
+import pairdown.season.Repeatability.Run;
+import pairdown.stats.IndividualsChart;
+import pairdown.stats.Survival;
 import pairdown.time.TimeAxis;
 
-/** A season as {@code season.json}, version 1: the file other programs read. */
+import java.time.Instant;
+
+/**
+ * A season as {@code season.json}, version 1: the file other programs read. What can't be known is
+ * absent.
+ *
+ * <ul>
+ *   <li>{@code attempts}: all, in order of time, the unusable last with their {@code reason}; for a
+ *       flyer its gaps (m, one sigma beside), {@code held_s}, {@code matchedLongest_s}, {@code
+ *       overshoots}, {@code verdict} and {@code spread} about its mean place in the lead's axes;
+ *       {@code descentHeld}, {@code timeToStabilise_s}, {@code episodes} of the lead's descent.
+ *   <li>{@code repeatability}: descents held of those judged, with Wilson's 95 % interval; {@code
+ *       stabilise}, the product-limit curve step by step; {@code runs}, each figure over the dives
+ *       with its mean and, from eight dives on, its {@code low} and {@code high} limits.
+ *   <li>{@code ladder.flyers}: for each its {@code rungs} (gate planned, median gap, sigma, {@code
+ *       againstLast}: {@code nearer}, {@code further} or {@code no measurable change}) and {@code
+ *       factorPerAttempt}, by which the gap changed from one attempt to the next, with its 95 %
+ *       interval.
+ *   <li>{@code envelope}: {@code machines} with the hull of their steady segments (calibrated
+ *       airspeed and sink, m/s), {@code overlapArea} (m²/s²) of the lead's with the flyers', {@code
+ *       overlaps} by flyer, {@code gap} in steps of 2 m/s and 1 m/s, {@code target}, and {@code
+ *       missingForce_N} with its 95 % interval: that of the configuration that lacks least, all of
+ *       them under {@code byConfiguration}.
+ *   <li>{@code criteria}: the team's own, met or not, with the evidence.
+ * </ul>
+ */
 public final class SeasonJson {
     private static final JsonMapper MAPPER = new JsonMapper();
     private static final JsonValues VALUES = new JsonValues(new TimeAxis(Instant.EPOCH));
@@ -29,8 +56,9 @@ public final class SeasonJson {
         ArrayNode attempts = root.putArray("attempts");
         season.attempts().forEach(a -> attempt(attempts.addObject(), a));
         repeatability(root.putObject("repeatability"), season.repeatability());
-        ladder(root.putObject("ladder"), season.ladder());
-        envelope(root.putObject("envelope"), season.envelope());
+        ArrayNode flyers = root.putObject("ladder").putArray("flyers");
+        season.ladder().flyers().forEach(f -> ladder(flyers.addObject(), f));
+        new EnvelopeJson(VALUES).write(root.putObject("envelope"), season.envelope());
         ArrayNode criteria = root.putArray("criteria");
         for (Criterion c : season.criteria()) {
             criteria.addObject()
@@ -53,11 +81,17 @@ public final class SeasonJson {
         ArrayNode flyers = o.putArray("flyers");
         a.flyers().forEach(f -> flyer(flyers.addObject(), f));
         a.descentHeld().ifPresent(h -> o.put("descentHeld", h));
-        a.dive().ifPresent(d -> VALUES.put(o, "timeToStabilise_s", d.stabilise_s()));
-        a.dive().ifPresent(d -> VALUES.put(o, "longestOnTarget_s", d.longest_s()));
+        a.dive().ifPresent(d -> dive(o, d));
         a.episodes().ifPresent(n -> o.put("episodes", n));
         o.put("closureExceedances", a.closureExceedances());
         VALUES.words(o, "exceeded", a.exceeded());
+    }
+
+    private static void dive(ObjectNode o, Dive d) {
+        VALUES.put(o, "timeToStabilise_s", d.stabilise_s());
+        VALUES.put(o, "longestOnTarget_s", d.longest_s());
+        VALUES.put(o, "airspeedSd_mps", d.airspeedSd_mps());
+        VALUES.put(o, "peakElevator_pct", d.peakElevator_pct());
     }
 
     private static void flyer(ObjectNode o, FlyerSummary f) {
@@ -88,23 +122,44 @@ public final class SeasonJson {
         VALUES.put(o, "high", r.interval().high());
         VALUES.put(o, "medianTimeToStabilise_s", r.medianStabilise_s());
         o.put("neverStabilised", r.neverStabilised());
+        ArrayNode curve = o.putArray("stabilise");
+        for (Survival.Step s : r.stabilise().steps()) {
+            ObjectNode step = curve.addObject();
+            VALUES.put(step, "time_s", s.time_s());
+            step.put("atRisk", s.atRisk()).put("events", s.events());
+            VALUES.put(step, "notYet", s.surviving());
+        }
+        ArrayNode runs = o.putArray("runs");
+        r.runs().forEach(run -> run(runs.addObject(), run));
     }
 
-    private static void ladder(ObjectNode o, Ladder ladder) {
-        ArrayNode flyers = o.putArray("flyers");
-        for (FlyerLadder f : ladder.flyers()) {
-            ObjectNode flyer = flyers.addObject().put("flyer", f.flyer());
-            ArrayNode rungs = flyer.putArray("rungs");
-            f.rungs().forEach(r -> rung(rungs.addObject(), r));
-            f.factorPerAttempt()
-                    .ifPresent(
-                            t -> {
-                                ObjectNode trend = flyer.putObject("factorPerAttempt");
-                                VALUES.put(trend, "factor", t.factor());
-                                VALUES.put(trend, "low", t.low());
-                                VALUES.put(trend, "high", t.high());
-                            });
-        }
+    private static void run(ObjectNode o, Run run) {
+        IndividualsChart chart = run.chart();
+        o.put("quantity", run.quantity().key());
+        o.put("dives", chart.values().size());
+        VALUES.put(o, "mean", chart.mean());
+        VALUES.put(o, "meanRange", chart.meanRange());
+        chart.limits()
+                .ifPresent(
+                        l -> {
+                            VALUES.put(o, "low", l.low());
+                            VALUES.put(o, "high", l.high());
+                        });
+        ArrayNode outside = o.putArray("outside");
+        chart.outside().forEach(i -> outside.add(run.dives().get(i).attempt()));
+    }
+
+    private static void ladder(ObjectNode o, FlyerLadder f) {
+        o.put("flyer", f.flyer());
+        ArrayNode rungs = o.putArray("rungs");
+        f.rungs().forEach(r -> rung(rungs.addObject(), r));
+        f.trend().ifPresent(t -> trend(o.putObject("factorPerAttempt"), t));
+    }
+
+    private static void trend(ObjectNode o, Trend t) {
+        VALUES.put(o, "factor", t.factor());
+        VALUES.put(o, "low", t.low());
+        VALUES.put(o, "high", t.high());
     }
 
     private static void rung(ObjectNode o, Rung r) {
@@ -113,45 +168,5 @@ public final class SeasonJson {
         VALUES.put(o, "medianGap_m", r.flown().medianGap_m());
         VALUES.put(o, "sigma_m", r.flown().sigma_m());
         r.against().ifPresent(a -> o.put("againstLast", a));
-    }
-
-    private static void envelope(ObjectNode o, Envelope e) {
-        o.put("airspeed", "calibrated");
-        ArrayNode machines = o.putArray("machines");
-        e.machines().forEach(m -> machine(machines.addObject(), m));
-        VALUES.put(o, "overlapArea", e.overlapArea_m2ps2());
-        e.gap()
-                .ifPresent(
-                        g -> {
-                            ObjectNode gap = o.putObject("gap");
-                            VALUES.put(gap, "distance", g.distance());
-                            corner(gap.putObject("lead"), g.lead());
-                            corner(gap.putObject("flyer"), g.flyer());
-                        });
-        e.missingForce()
-                .ifPresent(
-                        f -> {
-                            ObjectNode force = o.putObject("missingForce_N");
-                            VALUES.put(force, "value", f.value_N());
-                            VALUES.put(force, "low", f.low_N());
-                            VALUES.put(force, "high", f.high_N());
-                            force.put("segments", f.segments());
-                        });
-        e.question().ifPresent(q -> o.put("question", q));
-    }
-
-    private static void machine(ObjectNode o, Machine m) {
-        o.put("machine", m.machine()).put("role", m.role()).put("configuration", m.configuration());
-        o.put("segments", m.segments().size());
-        hull(o.putArray("hull"), m.hull());
-    }
-
-    private static void hull(ArrayNode array, List<Corner> corners) {
-        corners.forEach(c -> corner(array.addObject(), c));
-    }
-
-    private static void corner(ObjectNode o, Corner c) {
-        VALUES.put(o, "calibratedAirspeed_mps", c.calibratedAirspeed_mps());
-        VALUES.put(o, "sink_mps", c.sink_mps());
     }
 }

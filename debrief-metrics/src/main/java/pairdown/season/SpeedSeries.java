@@ -1,10 +1,12 @@
 package pairdown.season;
 
-import java.util.Optional;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.motion.Trajectory;
 import pairdown.time.Span;
 import pairdown.track.Series;
+
+import java.util.Arrays;
+import java.util.Optional;
 
 /** Airspeeds and sink of one machine on an even grid over a stretch; NaN where unknown. */
 final class SpeedSeries {
@@ -51,6 +53,10 @@ final class SpeedSeries {
         return Optional.of(s);
     }
 
+    boolean anyAirspeed() {
+        return Arrays.stream(calibrated_mps).anyMatch(v -> !Double.isNaN(v));
+    }
+
     int size() {
         return sink_mps.length;
     }
@@ -69,5 +75,10 @@ final class SpeedSeries {
 
     double sink_mps(int i) {
         return sink_mps[i];
+    }
+
+    /** Slope of the path through the air below the horizon; NaN where unknown. */
+    double path_deg(int i) {
+        return Math.toDegrees(Math.asin(Math.max(-1, Math.min(1, sink_mps[i] / true_mps[i]))));
     }
 }

@@ -1,5 +1,7 @@
 package pairdown.season;
 
+import pairdown.attempt.AirspeedKind;
+
 import java.util.OptionalDouble;
 
 /**
@@ -23,4 +25,18 @@ public record SteadySegment(
         double calibratedAirspeed_mps,
         double trueAirspeed_mps,
         double sink_mps,
-        OptionalDouble mass_kg) {}
+        OptionalDouble mass_kg) {
+    /** The configuration where no log tells of one. */
+    static final String AS_FLOWN = "as flown";
+
+    /** In a configuration: power behind flight idle. */
+    static final String REVERSE = "reverse";
+
+    boolean inReverse() {
+        return configuration.endsWith(REVERSE);
+    }
+
+    double airspeed_mps(AirspeedKind kind) {
+        return kind == AirspeedKind.TRUE ? trueAirspeed_mps : calibratedAirspeed_mps;
+    }
+}

@@ -1,18 +1,21 @@
 package pairdown.season;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
+import org.hipparchus.stat.descriptive.StreamingStatistics;
+
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.motion.Attitude;
 import pairdown.phase.Phase;
 import pairdown.phase.PhaseSpan;
-import pairdown.time.Span;
 import pairdown.track.Channel;
 import pairdown.track.Series;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 
 /** Finds the stretches in which a machine flew steadily enough to be a point of its envelope. */
 final class SteadySegments {
@@ -37,14 +40,14 @@ final class SteadySegments {
         return segments;
     }
 
-    /** Takes windows of the least length that are steady, then goes on behind each. */
+    /** Takes each window of a segment's length that is steady, then goes on behind it. */
     private void add(List<SteadySegment> segments, ParticipantDebrief p, SpeedSeries s) {
         int n = (int) Math.round(settings.segment_s() / SpeedSeries.STEP_S);
         int i = 0;
         while (i + n < s.size()) {
-            Optional<SteadySegment> segment = segment(p, s, i, n);
-            if (segment.isPresent()) {
-                segments.add(segment.get());
+            Window w = new Window(s, i, i + n);
+            if (w.steady(settings) && !banked(p, w)) {
+                segments.add(segment(p, w));
                 i += n;
             } else {
                 i++;
@@ -52,79 +55,96 @@ final class SteadySegments {
         }
     }
 
-    private Optional<SteadySegment> segment(ParticipantDebrief p, SpeedSeries s, int from, int n) {
-        double cas = 0;
-        double tas = 0;
-        double sink = 0;
-        double cas2 = 0;
-        double sink2 = 0;
-        for (int i = from; i <= from + n; i++) {
-            cas += s.calibrated_mps(i);
-            tas += s.true_mps(i);
-            sink += s.sink_mps(i);
-            cas2 += s.calibrated_mps(i) * s.calibrated_mps(i);
-            sink2 += s.sink_mps(i) * s.sink_mps(i);
+    /** A window of the grid, both ends included. */
+    private record Window(SpeedSeries s, int from, int to) {
+        double start_s() {
+            return s.time_s(from);
         }
-        int count = n + 1;
-        double casSd = sd(cas, cas2, count);
-        double sinkSd = sd(sink, sink2, count);
-        double acceleration_mps2 =
-                (s.true_mps(from + n) - s.true_mps(from)) / (n * SpeedSeries.STEP_S);
-        boolean steady =
-                casSd <= settings.airspeedSd_mps()
-                        && sinkSd <= settings.sinkSd_mps()
-                        && Math.abs(acceleration_mps2) <= settings.acceleration_mps2();
-        double middle_s = s.time_s(from + n / 2);
-        if (!steady || banked(p, middle_s)) {
-            return Optional.empty();
+
+        double middle_s() {
+            return s.time_s((from + to) / 2);
         }
-        double corrected_mps = sink / count - tas / count * acceleration_mps2 / G_MPS2;
-        return Optional.of(
-                new SteadySegment(
-                        p.id(),
-                        p.participant().role().key(),
-                        configuration(p.systems(), new Span(s.time_s(from), s.time_s(from + n))),
-                        s.time_s(from),
-                        n * SpeedSeries.STEP_S,
-                        cas / count,
-                        tas / count,
-                        corrected_mps,
-                        p.participant().mass_kg()));
+
+        double length_s() {
+            return (to - from) * SpeedSeries.STEP_S;
+        }
+
+        StreamingStatistics over(IntToDoubleFunction value) {
+            StreamingStatistics stats = new StreamingStatistics();
+            for (int i = from; i <= to; i++) {
+                stats.addValue(value.applyAsDouble(i));
+            }
+            return stats;
+        }
+
+        double acceleration_mps2() {
+            return (s.true_mps(to) - s.true_mps(from)) / length_s();
+        }
+
+        double pathRate_dps() {
+            return (s.path_deg(to) - s.path_deg(from)) / length_s();
+        }
+
+        /** NaN in any figure makes a comparison, and so the window, fail. */
+        boolean steady(SeasonSettings settings) {
+            return Math.abs(acceleration_mps2()) <= settings.acceleration_mps2()
+                    && Math.abs(pathRate_dps()) <= settings.pathRate_dps()
+                    && over(s::calibrated_mps).getStandardDeviation() <= settings.airspeedSd_mps()
+                    && over(s::sink_mps).getStandardDeviation() <= settings.sinkSd_mps();
+        }
     }
 
-    private static double sd(double sum, double sumOfSquares, int n) {
-        return Math.sqrt(Math.max(0, sumOfSquares / n - sum / n * (sum / n)));
+    /** Whether the bank went beyond what is steady anywhere in a window; false where unknown. */
+    private boolean banked(ParticipantDebrief p, Window w) {
+        for (int i = w.from(); i <= w.to(); i++) {
+            boolean over =
+                    p.attitudes()
+                            .at(w.s().time_s(i))
+                            .map(Attitude::roll_deg)
+                            .filter(roll -> Math.abs(roll) > settings.bank_deg())
+                            .isPresent();
+            if (over) {
+                return true;
+            }
+        }
+        return false;
     }
 
-    private boolean banked(ParticipantDebrief p, double t_s) {
-        return p.attitudes()
-                .at(t_s)
-                .map(Attitude::roll_deg)
-                .filter(roll -> Math.abs(roll) > settings.bank_deg())
-                .isPresent();
+    /**
+     * The mean point, its sink as it would be at the same speed without the change of speed: V_z =
+     * V (sin γ − V̇/g), from the balance of forces along the path.
+     */
+    private SteadySegment segment(ParticipantDebrief p, Window w) {
+        double true_mps = w.over(w.s()::true_mps).getMean();
+        double sink_mps =
+                w.over(w.s()::sink_mps).getMean() - true_mps * w.acceleration_mps2() / G_MPS2;
+        return new SteadySegment(
+                p.id(),
+                p.participant().role().key(),
+                configuration(p.systems(), w.middle_s()),
+                w.start_s(),
+                w.length_s(),
+                w.over(w.s()::calibrated_mps).getMean(),
+                true_mps,
+                sink_mps,
+                p.participant().mass_kg());
     }
 
     /**
      * Flap to ten degrees and power as forward, idle or reverse; what was not logged is not in it.
      */
-    private String configuration(Map<Channel, Series> systems, Span span) {
-        double t_s = (span.start_s() + span.end_s()) / 2;
+    private String configuration(Map<Channel, Series> systems, double t_s) {
         List<String> parts = new ArrayList<>();
         value(systems, Channel.FLAP, t_s)
-                .ifPresent(
-                        f ->
-                                parts.add(
-                                        String.format(
-                                                Locale.ROOT,
-                                                "flap %.0f°",
-                                                Math.rint(f / 10) * 10)));
-        value(systems, Channel.POWER_LEVER, t_s).ifPresent(l -> parts.add(power(l)));
-        return parts.isEmpty() ? "as flown" : String.join(", ", parts);
+                .map(f -> String.format(Locale.ROOT, "flap %.0f°", Math.rint(f / 10) * 10))
+                .ifPresent(parts::add);
+        value(systems, Channel.POWER_LEVER, t_s).map(this::power).ifPresent(parts::add);
+        return parts.isEmpty() ? SteadySegment.AS_FLOWN : String.join(", ", parts);
     }
 
     private String power(double lever_pct) {
         if (lever_pct < settings.reverse_pct()) {
-            return "reverse";
+            return SteadySegment.REVERSE;
         }
         return lever_pct <= -settings.reverse_pct() ? "idle" : "forward power";
     }

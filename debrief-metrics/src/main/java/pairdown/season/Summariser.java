@@ -1,9 +1,5 @@
 package pairdown.season;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.JsonValues;
 import pairdown.pair.Approach;
@@ -15,9 +11,13 @@ import pairdown.pair.PairSeries.Figure;
 import pairdown.safety.Finding;
 import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.season.AttemptSummary.Spread;
-import pairdown.season.AttemptSummary.TargetPoint;
 import pairdown.tail.TailControl;
 import pairdown.units.Estimate;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** Makes the summary of an attempt from its debrief. */
 final class Summariser {
@@ -39,9 +39,7 @@ final class Summariser {
                 d.tailControl().filter(TailControl::tellsEpisodes).map(t -> t.episodes().size()),
                 d.pairs().stream().mapToInt(p -> p.closureExceedances().size()).sum(),
                 exceeded(d),
-                d.attempt()
-                        .target()
-                        .map(t -> new TargetPoint(t.airspeed_mps(), t.kind().key(), t.sink_mps())),
+                d.attempt().target(),
                 new SteadySegments(settings).of(d));
     }
 

@@ -1,6 +1,7 @@
 package pairdown.stats;
 
 import org.hipparchus.distribution.continuous.TDistribution;
+import org.hipparchus.stat.StatUtils;
 import org.hipparchus.stat.regression.SimpleRegression;
 
 /**
@@ -12,6 +13,7 @@ import org.hipparchus.stat.regression.SimpleRegression;
  * @param interceptSigma standard error of the intercept
  * @param residualSigma residual standard deviation, over n − 2
  * @param points how many
+ * @param meanX mean of their x
  */
 public record LinearFit(
         double slope,
@@ -19,7 +21,8 @@ public record LinearFit(
         double slopeSigma,
         double interceptSigma,
         double residualSigma,
-        int points) {
+        int points,
+        double meanX) {
     /**
      * The line through at least three points, not all at one x.
      *
@@ -46,18 +49,33 @@ public record LinearFit(
                 regression.getSlopeStdErr(),
                 regression.getInterceptStdErr(),
                 Math.sqrt(regression.getMeanSquareError()),
-                x.length);
+                x.length,
+                StatUtils.mean(x));
     }
 
     public double at(double x) {
         return intercept + slope * x;
     }
 
+    /**
+     * The interval of the line's height at {@code x}: of the mean there, not of one more point.
+     * Source: N. Draper and H. Smith, Applied Regression Analysis, section on the standard error of
+     * the fitted mean: s² (1/n + (x − x̄)² / Sxx).
+     */
+    public Interval interval(double x, double confidence) {
+        double sigma = Math.hypot(residualSigma / Math.sqrt(points), slopeSigma * (x - meanX));
+        double half = student(confidence) * sigma;
+        return new Interval(at(x) - half, at(x) + half, confidence);
+    }
+
     /** The interval of the slope by Student's distribution with n − 2 degrees of freedom. */
     public Interval slopeInterval(double confidence) {
-        double t =
-                -new TDistribution(points - 2.0)
-                        .inverseCumulativeProbability(Interval.tail(confidence));
-        return new Interval(slope - t * slopeSigma, slope + t * slopeSigma, confidence);
+        double half = student(confidence) * slopeSigma;
+        return new Interval(slope - half, slope + half, confidence);
+    }
+
+    private double student(double confidence) {
+        return -new TDistribution(points - 2.0)
+                .inverseCumulativeProbability(Interval.tail(confidence));
     }
 }

@@ -1,11 +1,12 @@
 package pairdown.stats;
 
+import org.hipparchus.distribution.continuous.NormalDistribution;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * Time to an event where some never showed it: the product-limit curve with its variance.
@@ -17,10 +18,12 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  */
 public final class Survival {
     private final int cases;
+    private final double longest_s;
     private final List<Step> steps;
 
-    private Survival(int cases, List<Step> steps) {
+    private Survival(int cases, double longest_s, List<Step> steps) {
         this.cases = cases;
+        this.longest_s = longest_s;
         this.steps = List.copyOf(steps);
     }
 
@@ -71,7 +74,8 @@ public final class Survival {
             greenwood += events == atRisk ? 0 : events / (atRisk * (double) (atRisk - events));
             steps.add(new Step(t_s, atRisk, events, surviving, surviving * Math.sqrt(greenwood)));
         }
-        return new Survival(sorted.size(), steps);
+        double longest_s = sorted.isEmpty() ? 0 : sorted.get(sorted.size() - 1).time_s();
+        return new Survival(sorted.size(), longest_s, steps);
     }
 
     /** Cases from times and whether the event came, in step. */
@@ -87,6 +91,11 @@ public final class Survival {
 
     public int cases() {
         return cases;
+    }
+
+    /** The longest time any case was watched: beyond it nothing is known; 0 without cases. */
+    public double longest_s() {
+        return longest_s;
     }
 
     public int events() {

@@ -4,8 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
+
+import java.util.List;
 
 class SurvivalTest {
     /**
@@ -74,6 +75,7 @@ class SurvivalTest {
         assertEquals(s.surviving(7), s.surviving(9.9));
         assertEquals(9, s.events());
         assertEquals(21, s.cases());
+        assertEquals(35, s.longest_s());
     }
 
     @Test
