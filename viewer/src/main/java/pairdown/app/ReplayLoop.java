@@ -2,6 +2,7 @@ package pairdown.app;
 
 import org.jspecify.annotations.Nullable;
 
+import pairdown.gl.Pixels;
 import pairdown.gl.RenderContext;
 import pairdown.gl.Shaders;
 import pairdown.gl.VectorCanvas;
@@ -47,6 +48,7 @@ final class ReplayLoop implements AutoCloseable {
     private List<String> names = List.of();
     private @Nullable ViewerSettings drawnWith;
     private boolean savesPicture;
+    private long before_ns = System.nanoTime();
     private Theme theme;
     private Figures figures;
 
@@ -102,28 +104,48 @@ final class ReplayLoop implements AutoCloseable {
 
     /** Runs until the person closes the window. */
     void run(Window window) {
-        long before_ns = System.nanoTime();
         while (!window.shouldClose()) {
-            if (!changes() || window.isHidden()) {
-                window.await(REST_S, event -> take(window, event));
-            } else {
-                window.poll(event -> take(window, event));
-            }
-            takeUp(window);
-            long now_ns = System.nanoTime();
-            double elapsed_s = Math.min(LONGEST_STEP_S, (now_ns - before_ns) / 1e9);
-            before_ns = now_ns;
-            playback().advance(elapsed_s);
-            desk.state().elapse(elapsed_s);
-            if (!window.isHidden()) {
-                draw(elapsed_s);
-                if (savesPicture) {
-                    savesPicture = false;
-                    desk.savePicture(context.read(), playback().t_s());
-                }
-                context.present();
-            }
+            round(window);
         }
+    }
+
+    /** Once round the loop; sleeps a while first where nothing changes by itself. */
+    void round(Window window) {
+        if (!changes() || window.isHidden()) {
+            window.await(REST_S, event -> take(window, event));
+        } else {
+            window.poll(event -> take(window, event));
+        }
+        takeUp(window);
+        long now_ns = System.nanoTime();
+        double elapsed_s = Math.min(LONGEST_STEP_S, (now_ns - before_ns) / 1e9);
+        before_ns = now_ns;
+        playback().advance(elapsed_s);
+        desk.state().elapse(elapsed_s);
+        if (window.isHidden()) {
+            return;
+        }
+        draw(elapsed_s);
+        if (savesPicture) {
+            savesPicture = false;
+            desk.savePicture(context.read(), playback().t_s());
+        }
+        context.present();
+    }
+
+    /** What the window shows now. */
+    Pixels picture() {
+        draw(0);
+        return context.read();
+    }
+
+    /** Where the scene lies. */
+    Rect scene() {
+        return desk.panels().scene(context.width_px(), context.height_px(), theme, desk.settings());
+    }
+
+    Optional<Diorama> shown() {
+        return diorama;
     }
 
     private boolean changes() {
@@ -186,7 +208,7 @@ final class ReplayLoop implements AutoCloseable {
         int width_px = context.width_px();
         int height_px = context.height_px();
         boolean seen = diorama.isPresent() && !desk.coversScene();
-        Rect part = desk.panels().scene(width_px, height_px, theme, desk.settings());
+        Rect part = scene();
         context.beginScene();
         if (seen) {
             drawScene(diorama.get(), part, height_px, elapsed_s);

@@ -6,16 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.regex.Pattern;
+
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Pattern;
+
 /** The main job on the sample attempt, through the command line. */
 class SampleDebriefTest {
-    private static final Path SAMPLE = Path.of("..", "sample-tracks", "2031-05-14-11");
+    private static final Path SAMPLE = Sample.FOLDER;
 
     /** Words that no output may say of a flight. */
     private static final Pattern NEVER_SAID =

@@ -1,15 +1,5 @@
 package pairdown.replay;
 
-import java.nio.file.Path;
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import pairdown.air.Wind;
 import pairdown.attempt.AirSettings;
 import pairdown.attempt.AirspeedKind;
@@ -51,6 +41,17 @@ import pairdown.track.Series;
 import pairdown.units.Estimate;
 import pairdown.vector.Vec3;
 
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
 /**
  * An attempt in closed form, made up: a lead that flies level to the east-north-east and then
  * descends steeply, a jump ship beside it, two flyers who exit and settle in their slots.
@@ -83,6 +84,7 @@ public final class SyntheticDebrief {
     private double gate_m = 30;
     private String id = "2031-05-14-03";
     private boolean systems = true;
+    private Path folder = Path.of(".");
 
     /** A hole of 3 s in the right flyer's data from here on. */
     public SyntheticDebrief withGapAt(double t_s) {
@@ -94,6 +96,12 @@ public final class SyntheticDebrief {
     public SyntheticDebrief joiningLater(double by_s, String attemptId) {
         delay_s = by_s;
         id = attemptId;
+        return this;
+    }
+
+    /** As if its logs lay there. */
+    public SyntheticDebrief in(Path place) {
+        folder = place;
         return this;
     }
 
@@ -118,7 +126,7 @@ public final class SyntheticDebrief {
                 new Attempt(
                         id,
                         Optional.of("Made up for tests"),
-                        Path.of("."),
+                        folder,
                         people,
                         Optional.of(
                                 new Target(38, AirspeedKind.CALIBRATED, SINK_MPS, 1.5, 1.0, 10)),

@@ -1,0 +1,265 @@
+package pairdown.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import pairdown.attempt.Mark;
+import pairdown.attempt.MarksFile;
+import pairdown.camera.Vantage;
+import pairdown.gl.NeedsDisplay;
+import pairdown.gl.Pixels;
+import pairdown.gl.VirtualDisplay;
+import pairdown.input.Action;
+import pairdown.input.HitAreas;
+import pairdown.panel.Rect;
+import pairdown.replay.SyntheticDebrief;
+import pairdown.settings.PanelKind;
+import pairdown.settings.SettingsFile;
+import pairdown.theme.Palette;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The replay in a real window, driven by keys and mouse. */
+@NeedsDisplay
+class WindowTest {
+    private final Path folder;
+
+    WindowTest(@TempDir Path folder) {
+        this.folder = folder;
+    }
+
+    private WindowRig showing() throws Exception {
+        return WindowRig.showing(new SyntheticDebrief().in(folder).build(), folder);
+    }
+
+    private static float barX(WindowRig rig, int bar, double t_s) {
+        HitAreas areas = rig.areas();
+        double first = areas.value(bar, areas.x(bar), 0);
+        double last = areas.value(bar, areas.x(bar) + areas.width(bar), 0);
+        return (float) (areas.x(bar) + (t_s - first) / (last - first) * areas.width(bar));
+    }
+
+    @Test
+    void draggingAlongTheBarScrubs() throws Exception {
+        try (WindowRig rig = showing()) {
+            int bar = rig.area(Action.SEEK);
+            float y = rig.areas().y(bar) + rig.areas().height(bar) / 2;
+            float to = barX(rig, bar, 110);
+            rig.drag(barX(rig, bar, 70), y, to, y);
+            rig.until("110 s", () -> Math.abs(rig.time().t_s() - 110) < 0.5);
+            Pixels pixels = rig.picture();
+            assertTrue(
+                    isDark(pixels, Math.round(to), Math.round(y)),
+                    "no line of the instant on the bar");
+        }
+    }
+
+    private static boolean isDark(Pixels pixels, int x, int y) {
+        for (int dx = -3; dx <= 3; dx++) {
+            if ((pixels.rgb(x + dx, y) & 0xFF) < 0x60) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    @Test
+    void aKeyAndAPressedRowGoToEvents() throws Exception {
+        try (WindowRig rig = showing()) {
+            double[] events = rig.diorama().moment().recording().eventTimes_s();
+            rig.key("Home", "n");
+            rig.until("the next event", () -> isOneOf(rig.time().t_s(), events));
+            rig.press(Action.EVENTS);
+            rig.until("the events", () -> rig.state().settings().panel() == PanelKind.EVENTS);
+            rig.key("End");
+            rig.until("the end", () -> rig.time().t_s() > events[events.length - 1] - 1e-6);
+            int row = rowWith(rig, events[0]);
+            rig.click(rig.areas().x(row) + 20, rig.areas().y(row) + 20);
+            rig.until("the first event", () -> Math.abs(rig.time().t_s() - events[0]) < 1e-6);
+        }
+    }
+
+    private static boolean isOneOf(double t_s, double[] moments_s) {
+        for (double moment_s : moments_s) {
+            if (Math.abs(moment_s - t_s) < 1e-6) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A row of the side panel that goes to an instant. */
+    private static int rowWith(WindowRig rig, double t_s) {
+        HitAreas areas = rig.areas();
+        for (int a : areas.all()) {
+            if (areas.kind(a) == HitAreas.Kind.BUTTON
+                    && areas.action(a) == Action.SEEK
+                    && Math.abs(areas.value(a, 0, 0) - t_s) < 1e-6) {
+                return a;
+            }
+        }
+        throw new AssertionError("no row for " + t_s);
+    }
+
+    @Test
+    void playingGoesOnByItself() throws Exception {
+        try (WindowRig rig = showing()) {
+            double before_s = rig.time().t_s();
+            rig.key("space");
+            rig.until("a second later", () -> rig.time().t_s() > before_s + 1);
+            rig.key("space");
+            rig.until("a stop", () -> !rig.time().isPlaying());
+        }
+    }
+
+    @Test
+    void theThemeSwitchesAndIsKept() throws Exception {
+        try (WindowRig rig = showing()) {
+            int x = WindowRig.WIDTH - 8;
+            int y = WindowRig.HEIGHT / 2;
+            rig.loop.round(rig.window);
+            assertEquals(Palette.LIGHT.panel() >>> 8, rig.picture().rgb(x, y));
+            rig.key("F12");
+            rig.until("dark", () -> rig.state().settings().isDark());
+            assertEquals(Palette.DARK.panel() >>> 8, rig.picture().rgb(x, y));
+            assertTrue(SettingsFile.in(folder).read().settings().isDark());
+        }
+    }
+
+    @Test
+    void theSplitShowsTwoVantagePointsWithALineBetween() throws Exception {
+        try (WindowRig rig = showing()) {
+            rig.key("y");
+            rig.until("two views", () -> rig.view().second().isPresent());
+            rig.until("still cameras", () -> !rig.diorama().isMoving());
+            Rect scene = scene(rig);
+            Pixels pixels = rig.picture();
+            int middle = Math.round(scene.x() + scene.width() / 2);
+            int edge = Palette.LIGHT.edge() >>> 8;
+            int on = 0;
+            for (int y = 1; y < scene.height(); y++) {
+                on += pixels.rgb(middle, y) == edge || pixels.rgb(middle - 1, y) == edge ? 1 : 0;
+            }
+            // The notes of the first view may lie over its end.
+            assertTrue(on > 0.8 * scene.height(), on + " of " + scene.height());
+            rig.key("y");
+            rig.until("one view", () -> rig.view().second().isEmpty());
+        }
+    }
+
+    private static Rect scene(WindowRig rig) {
+        return rig.loop.scene();
+    }
+
+    @Test
+    void draggingTheSceneTurnsIt() throws Exception {
+        try (WindowRig rig = showing()) {
+            Rect scene = scene(rig);
+            float x = scene.x() + 0.6f * scene.width();
+            float y = scene.y() + 0.6f * scene.height();
+            Pixels before = rig.picture();
+            rig.drag(x, y, x + 120, y);
+            rig.until("the orbit", () -> rig.view().vantage().kind() == Vantage.Kind.ORBIT);
+            rig.until("still cameras", () -> !rig.diorama().isMoving());
+            assertNotEquals(0, differing(before, rig.picture(), scene));
+        }
+    }
+
+    private static int differing(Pixels a, Pixels b, Rect part) {
+        int n = 0;
+        for (int y = Math.round(part.y()); y < part.bottom(); y += 4) {
+            for (int x = Math.round(part.x()); x < part.right(); x += 4) {
+                n += a.rgb(x, y) == b.rgb(x, y) ? 0 : 1;
+            }
+        }
+        return n;
+    }
+
+    @Test
+    void anotherSizeIsLaidOutAnew() throws Exception {
+        try (WindowRig rig = showing()) {
+            rig.window.resize(1100, 700);
+            rig.until("the size", () -> rig.window.width_px() == 1100);
+            rig.loop.round(rig.window);
+            int quit = rig.area(Action.HELP);
+            HitAreas areas = rig.areas();
+            assertEquals(700, areas.y(quit) + areas.height(quit), 1);
+            assertEquals(700, rig.picture().height_px());
+            int bar = rig.area(Action.SEEK);
+            assertTrue(areas.x(bar) + areas.width(bar) <= 1100);
+        }
+    }
+
+    @Test
+    void aMarkTypedIsKeptBesideTheAttempt() throws Exception {
+        try (WindowRig rig = showing()) {
+            rig.key("m");
+            rig.until("the question", () -> !rig.state().asking().name().equals("NOTHING"));
+            rig.type("hand on wing");
+            rig.key("Return");
+            rig.until("the mark", () -> !rig.state().marks().isEmpty());
+            List<Mark> marks = MarksFile.read(folder);
+            assertEquals("hand on wing", marks.get(0).note());
+        }
+    }
+
+    @Test
+    void aDroppedFolderOpensWhileTheWindowAnswers() throws Exception {
+        try (WindowRig rig = WindowRig.empty(folder)) {
+            VirtualDisplay.drop(List.of(Sample.FOLDER.toAbsolutePath().normalize()));
+            rig.until("progress", () -> rig.state().progress().isPresent());
+            rig.key("F12");
+            rig.until("dark", () -> rig.state().settings().isDark());
+            assertTrue(rig.loop.shown().isEmpty(), "it was read before the key was answered");
+            rig.until("the attempt", () -> rig.loop.shown().isPresent());
+            assertEquals("2031-05-14-11", rig.diorama().moment().debrief().attempt().id());
+            assertFalse(rig.state().isStarting());
+            assertTrue(rig.state().settings().recent().get(0).endsWith("2031-05-14-11"));
+        }
+    }
+
+    @Test
+    void droppedLogsMakeADraftAttempt() throws Exception {
+        Path sample = Sample.FOLDER.toAbsolutePath().normalize();
+        List<Path> logs = List.of(sample.resolve("lead.csv"), sample.resolve("blue.csv"));
+        try (WindowRig rig = WindowRig.empty(folder)) {
+            VirtualDisplay.drop(logs);
+            rig.until("the attempt", () -> rig.loop.shown().isPresent());
+            assertEquals(
+                    List.of("lead", "blue"),
+                    rig.diorama().moment().recording().ids().stream()
+                            .sorted((a, b) -> b.compareTo(a))
+                            .toList());
+        }
+    }
+
+    @Test
+    void whatCannotBeOpenedIsToldInTheWindow() throws Exception {
+        Path empty = Files.createDirectory(folder.resolve("nothing"));
+        try (WindowRig rig = WindowRig.empty(folder)) {
+            VirtualDisplay.drop(List.of(empty));
+            rig.until("words", () -> rig.state().notice().isPresent());
+            String told = rig.state().notice().orElseThrow().text();
+            assertTrue(told.contains("nothing") && told.contains("put the attempt's logs"), told);
+            rig.loop.round(rig.window);
+            rig.press(Action.CANCEL);
+            rig.until("no words", () -> rig.state().notice().isEmpty());
+        }
+    }
+
+    @Test
+    void damagedSettingsAreToldAndTheDefaultsHold() throws Exception {
+        Files.writeString(SettingsFile.in(folder).path(), "{\"dark\": tru");
+        try (WindowRig rig = WindowRig.empty(folder)) {
+            assertTrue(rig.state().notice().orElseThrow().text().contains("damaged"));
+            assertFalse(rig.state().settings().isDark());
+        }
+    }
+}
