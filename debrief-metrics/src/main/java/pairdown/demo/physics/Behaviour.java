@@ -1,0 +1,23 @@
+package pairdown.demo.physics;
+
+/** What a flyer does once stable. */
+public sealed interface Behaviour {
+    /** Flies to its gate and holds there. */
+    record Hold(double hold_s) implements Behaviour {}
+
+    /**
+     * Closes faster than the closing limit allows, goes through the gate and out ahead.
+     *
+     * @param excess_mps how much over the limit at the gate
+     */
+    record Through(double excess_mps) implements Behaviour {}
+
+    /** Never gets nearer than this to its slot. */
+    record StayAway(double gap_m, double hold_s) implements Behaviour {}
+
+    /** Holds this near to its slot, hand off. */
+    record Hover(double gap_m, double hold_s) implements Behaviour {}
+
+    /** Takes the wing tip and lets go after a while. */
+    record Touch(double grip_s) implements Behaviour {}
+}

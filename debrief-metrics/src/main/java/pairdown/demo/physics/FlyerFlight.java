@@ -1,0 +1,206 @@
+package pairdown.demo.physics;
+
+import pairdown.vector.Vec3;
+
+import java.util.Random;
+
+/** One flyer from the exit to standing on the ground again. */
+final class FlyerFlight {
+    private static final double SMALL_S = 1;
+    private static final double OPEN_S = 4;
+    private static final double OPEN_LIFT_M2 = 1.2;
+    private static final double OPEN_DRAG_M2 = 0.34;
+
+    /** Glide back toward the field after the break-off: level speed and sink. */
+    private static final double HOME_MPS = 36;
+
+    private static final double HOME_SINK_MPS = 15.5;
+    private static final double HOME_TURN_RADPS = 0.12;
+
+    private final FlyerPlan plan;
+    private final Air air;
+    private final GustProbe probe;
+    private final FlyerBody body;
+    private final FlyerPilot pilot;
+    private final Canopy canopy;
+    private final Grip grip = new Grip();
+    private final double exit_s;
+    private final double open_s;
+    private final double opening_m;
+    private final Vec3 home_m;
+    private double opened_s = Double.NaN;
+    private boolean landed;
+    private Push push = Push.NONE;
+
+    FlyerFlight(
+            FlyerPlan plan,
+            Air air,
+            Vec3 place_m,
+            Vec3 velocity_mps,
+            Vec3 right,
+            double exit_s,
+            double opening_m,
+            Vec3 home_m,
+            Random random) {
+        this.plan = plan;
+        this.air = air;
+        this.probe = new GustProbe(air);
+        this.exit_s = exit_s;
+        this.opening_m = opening_m;
+        this.home_m = home_m;
+        double sideways_mps = (1 + random.nextDouble()) * plan.side().sign();
+        this.body =
+                new FlyerBody(
+                        plan.mass_kg(),
+                        place_m,
+                        velocity_mps.plus(right.times(sideways_mps)),
+                        right);
+        this.open_s = OPEN_S + 0.6 * random.nextGaussian();
+        this.pilot = new FlyerPilot(plan, random);
+        this.canopy = new Canopy(air, home_m, random);
+    }
+
+    FlyerPlan plan() {
+        return plan;
+    }
+
+    FlyerBody body() {
+        return body;
+    }
+
+    Grip grip() {
+        return grip;
+    }
+
+    double exit_s() {
+        return exit_s;
+    }
+
+    /** NaN before the canopy begins to open. */
+    double opened_s() {
+        return opened_s;
+    }
+
+    boolean isLanded() {
+        return landed && body.velocity_mps.normSquared() < 1e-6;
+    }
+
+    /** Whether it is out of the lead's way for good. */
+    boolean isGone() {
+        return pilot.task() == FlyerPilot.Task.GONE || !Double.isNaN(opened_s);
+    }
+
+    boolean isJoining() {
+        return pilot.task() == FlyerPilot.Task.JOIN && Double.isNaN(opened_s);
+    }
+
+    void breakOff(double time_s) {
+        pilot.leave(time_s);
+    }
+
+    /** What a logger on its body feels: ahead, right, away from the belly (g). */
+    Vec3 load_g() {
+        Vec3 blow_g = new Vec3(-0.4, -0.6 * plan.side().sign(), 0.7).times(grip.blow_g());
+        return landed ? new Vec3(0, 0, 1) : body.load_g().plus(blow_g);
+    }
+
+    /** What its hand does to the lead, in the lead's body axes. */
+    Push push() {
+        return push;
+    }
+
+    void step(LeadView lead, double time_s, double dt_s) {
+        push = Push.NONE;
+        if (landed) {
+            stand(dt_s);
+            return;
+        }
+        double height_m = air.height_m(body.place_m);
+        Vec3 wind_mps =
+                probe.wind_mps(body.place_m, time_s).plus(lead.wake().wind_mps(body.place_m));
+        body.feel(wind_mps, air.density_kgpm3(height_m));
+        double agl_m = air.aboveGround_m(body.place_m);
+        if (Double.isNaN(opened_s) && agl_m < opening_m) {
+            opened_s = time_s;
+        }
+        Vec3 hand_N = Vec3.ZERO;
+        double roll_rad = 0;
+        if (!Double.isNaN(opened_s)) {
+            canopy.step(body, time_s - opened_s, agl_m, dt_s);
+        } else {
+            flySuit(lead, time_s, dt_s);
+            hand_N = hand(lead, time_s, dt_s);
+            roll_rad = rolled_rad(lead);
+        }
+        body.step(hand_N, roll_rad, dt_s);
+        if (air.aboveGround_m(body.place_m) <= 0) {
+            landed = true;
+        }
+    }
+
+    private void flySuit(LeadView lead, double time_s, double dt_s) {
+        double in_s = time_s - exit_s;
+        if (in_s < plan.tumble_s()) {
+            body.take(0, FlyerBody.SMALL_DRAG_M2, 0, 4, dt_s);
+            return;
+        }
+        double u = (in_s - plan.tumble_s() - SMALL_S) / open_s;
+        double open = Math.max(0, Math.min(1, u));
+        double[] pose = {
+            FlyerBody.SMALL_LIFT_M2 + open * (OPEN_LIFT_M2 - FlyerBody.SMALL_LIFT_M2),
+            FlyerBody.SMALL_DRAG_M2 + open * (OPEN_DRAG_M2 - FlyerBody.SMALL_DRAG_M2)
+        };
+        Vec3 wanted =
+                pilot.task() == FlyerPilot.Task.GONE
+                        ? home_mps2()
+                        : pilot.wanted_mps2(body, lead, grip, time_s, dt_s);
+        body.pose(wanted, open, pose, dt_s);
+    }
+
+    /** A steady glide toward the field, turning gently. */
+    private Vec3 home_mps2() {
+        Vec3 air_mps = body.airVelocity_mps;
+        double now_rad = Route.course_rad(air_mps);
+        Vec3 to_m = home_m.minus(body.place_m);
+        double off_rad = Route.wrapped(Route.course_rad(to_m) - now_rad);
+        double turn_radps = LeadPilot.bounded(0.3 * off_rad, -HOME_TURN_RADPS, HOME_TURN_RADPS);
+        Vec3 ahead = Route.ahead(now_rad);
+        Vec3 wanted_mps = ahead.times(HOME_MPS).plus(new Vec3(0, 0, -HOME_SINK_MPS));
+        Vec3 right = new Vec3(ahead.y(), -ahead.x(), 0);
+        Vec3 level = new Vec3(air_mps.x(), air_mps.y(), 0);
+        return wanted_mps.minus(air_mps).times(0.5).plus(right.times(turn_radps * level.norm()));
+    }
+
+    private Vec3 hand(LeadView lead, double time_s, double dt_s) {
+        Vec3 off_m = body.place_m.minus(lead.slot_m(plan.side()));
+        Vec3 closing_mps = body.velocity_mps.minus(lead.slotVelocity_mps(plan.side()));
+        Vec3 force_N = grip.force_N(off_m, closing_mps, pilot.gripsNow(), time_s, dt_s);
+        if (grip.isHolding()) {
+            Vec3 back_N = lead.body().enuToBody.times(force_N.times(-1));
+            push = Push.at(plan.side().tip().vector_m(), back_N);
+        }
+        return force_N;
+    }
+
+    /** Uneven upwash near the tip turns the lift outward. */
+    private double rolled_rad(LeadView lead) {
+        Vec3 out = lead.level(0, plan.side().sign() * 0.7, 0);
+        Vec3 inner = lead.wake().wind_mps(body.place_m.minus(out));
+        Vec3 outer = lead.wake().wind_mps(body.place_m.plus(out));
+        double uneven_mps = inner.z() - outer.z();
+        return plan.side().sign() * LeadPilot.bounded(0.03 * uneven_mps, -0.12, 0.12);
+    }
+
+    /** Runs out the landing and stands. */
+    private void stand(double dt_s) {
+        double speed_mps = body.velocity_mps.norm();
+        double next_mps = Math.max(0, speed_mps - 2.5 * dt_s);
+        double off_m = air.aboveGround_m(body.place_m);
+        Vec3 level = new Vec3(body.velocity_mps.x(), body.velocity_mps.y(), 0);
+        body.velocity_mps =
+                level.norm() < 0.05 ? Vec3.ZERO : level.times(next_mps / Math.max(0.05, speed_mps));
+        body.place_m =
+                body.place_m.plus(body.velocity_mps.times(dt_s)).minus(new Vec3(0, 0, off_m));
+        body.felt_mps2 = new Vec3(0, 0, 9.80665);
+    }
+}
