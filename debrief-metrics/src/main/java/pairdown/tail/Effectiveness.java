@@ -1,11 +1,12 @@
 package pairdown.tail;
 
+import pairdown.stats.Robust;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import pairdown.stats.Robust;
-import pairdown.time.Span;
+import java.util.OptionalDouble;
 
 /**
  * How well one control of the tail works over time, as a ratio to forward-thrust flight at the same
@@ -14,7 +15,7 @@ import pairdown.time.Span;
  * @param axis which control
  * @param ratio to the baseline; NaN where there was not enough input to judge
  * @param sigma one standard deviation of it
- * @param own the level of the descent a place lies in: what a drop is judged against
+ * @param levels its level over the descents as the likeliest course
  * @param left what the control is to explain at every place (°/s²)
  * @param drive deflection × dynamic pressure ratio
  * @param baseline M in forward-thrust flight (°/s² per %)
@@ -27,7 +28,7 @@ record Effectiveness(
         ControlAxis axis,
         double[] ratio,
         double[] sigma,
-        double[] own,
+        ControlLevels levels,
         double[] left,
         double[] drive,
         double baseline,
@@ -35,9 +36,6 @@ record Effectiveness(
         double inflation) {
     /** Residuals further apart than this are taken as independent. */
     private static final double CORRELATED_S = 1.5;
-
-    /** A descent needs so much judged flight in reverse for a level of its own. */
-    private static final double OWN_LEVEL_S = 4;
 
     /** Steady: true airspeed changes by less than this (m/s²). */
     private static final double STEADY_MPS2 = 1.5;
@@ -159,8 +157,17 @@ record Effectiveness(
                 sigma[i] = s;
             }
         }
-        double[] own = own(ratio, flight, input);
-        return new Effectiveness(axis, ratio, sigma, own, left, drive, fit[0], spread, inflation);
+        TurnModel model = Equation.turning(axis, flight.signals(), flight.pressureRatio(), fit);
+        ControlLevels levels =
+                ControlLevels.of(
+                        model,
+                        ratio,
+                        input.descents(),
+                        standing(flight),
+                        input.settings().signs(),
+                        grid);
+        return new Effectiveness(
+                axis, ratio, sigma, levels, left, drive, fit[0], spread, inflation);
     }
 
     private static double[] residual(
@@ -215,54 +222,17 @@ record Effectiveness(
         return n == 0 ? 0 : sum / n;
     }
 
-    private static double[] own(double[] ratio, Flight flight, TailInput input) {
-        Grid grid = flight.signals().grid();
-        double share = input.settings().signs().lostBelow();
-        double[] own = Signals.nothing(ratio.length);
-        boolean[] all = new boolean[ratio.length];
-        Arrays.fill(all, true);
-        double common = level(ratio, flight, all, share).orElse(1.0);
-        for (Span descent : input.descents()) {
-            boolean[] in = Masks.within(grid, List.of(descent));
-            int judged = 0;
-            for (int i = 0; i < in.length; i++) {
-                judged += in[i] && flight.reverse()[i] && Double.isFinite(ratio[i]) ? 1 : 0;
-            }
-            double level =
-                    judged >= grid.steps(OWN_LEVEL_S)
-                            ? level(ratio, flight, in, share).orElse(common)
-                            : common;
-            for (int i = 0; i < in.length; i++) {
-                own[i] = in[i] ? level : own[i];
-            }
+    /** Places in reverse at a steady airspeed, where the level of a descent is taken. */
+    private static boolean[] standing(Flight flight) {
+        boolean[] standing = flight.reverse().clone();
+        for (int i = 0; i < standing.length; i++) {
+            standing[i] &= !(Math.abs(flight.air().acceleration_mps2()[i]) > STEADY_MPS2);
         }
-        return own;
+        return standing;
     }
 
     /** The standing level over all descents; empty where it was never judged in reverse. */
-    Optional<Double> standing(Flight flight, TailSettings settings) {
-        boolean[] all = new boolean[ratio.length];
-        Arrays.fill(all, true);
-        return level(ratio, flight, all, settings.signs().lostBelow());
-    }
-
-    /** Median over steady reverse, then again without what lies under the share of it. */
-    private static Optional<Double> level(
-            double[] ratio, Flight flight, boolean[] where, double share) {
-        double[] kept = Signals.nothing(ratio.length);
-        for (int i = 0; i < kept.length; i++) {
-            double a = flight.air().acceleration_mps2()[i];
-            boolean steady = !(Math.abs(a) > STEADY_MPS2);
-            kept[i] = where[i] && flight.reverse()[i] && steady ? ratio[i] : Double.NaN;
-        }
-        var first = Robust.median(kept);
-        if (first.isEmpty()) {
-            return Optional.empty();
-        }
-        double floor = share * first.getAsDouble();
-        for (int i = 0; i < kept.length; i++) {
-            kept[i] = kept[i] >= floor ? kept[i] : Double.NaN;
-        }
-        return Optional.of(Robust.median(kept).orElse(first.getAsDouble()));
+    OptionalDouble standing() {
+        return Robust.median(levels.own());
     }
 }

@@ -1,16 +1,16 @@
 package pairdown.tail;
 
+import pairdown.time.Span;
+import pairdown.track.Channel;
+
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.IntStream;
-import pairdown.stats.Robust;
-import pairdown.time.Span;
-import pairdown.track.Channel;
 
 /**
  * Signs to episodes: two signs within a short time begin one, and it ends when all have been clear.
@@ -25,9 +25,6 @@ final class EpisodeFinder {
 
     /** One standard deviation of a start known from signs alone (common practice). */
     private static final double SIGNS_SIGMA_S = 2;
-
-    /** Effectiveness speaks for a stretch if it was judged over this share of it. */
-    private static final double JUDGED_SHARE = 0.3;
 
     private static final Set<Episode.Sign> AGAINST_RESPONSE =
             EnumSet.of(Episode.Sign.RAISED_ACTIVITY, Episode.Sign.ELEVATOR_NEAR_STOP);
@@ -61,8 +58,8 @@ final class EpisodeFinder {
         List<Episode> episodes = new ArrayList<>();
         for (Masks.Run lost : joined(signs, Episode.Sign.LOST_EFFECTIVENESS)) {
             List<SignSpan> near = near(others, lost);
-            if (!near.isEmpty()) {
-                judge.ifPresent(e -> episodes.add(bounded(lost, near, e)));
+            if (judge.isPresent() && !near.isEmpty()) {
+                bounded(lost, near, judge.get().levels()).ifPresent(episodes::add);
             }
         }
         List<Span> bounded = episodes.stream().map(Episode::span).toList();
@@ -70,7 +67,7 @@ final class EpisodeFinder {
             Masks.Run run = extent(cluster);
             Span span = grid.span(run.from(), run.to());
             boolean apart = bounded.stream().noneMatch(span::overlaps);
-            if (apart && !judged(run) && twoTogether(cluster)) {
+            if (apart && judge.isEmpty() && twoTogether(cluster)) {
                 episodes.add(unbounded(cluster, run));
             }
         }
@@ -115,18 +112,6 @@ final class EpisodeFinder {
                 signs.stream().mapToInt(SignSpan::to).max().orElseThrow());
     }
 
-    private boolean judged(Masks.Run run) {
-        return judge.isPresent() && count(judge.get().ratio(), run) >= JUDGED_SHARE * run.length();
-    }
-
-    private static int count(double[] column, Masks.Run run) {
-        int n = 0;
-        for (int i = run.from(); i <= run.to(); i++) {
-            n += Double.isFinite(column[i]) ? 1 : 0;
-        }
-        return n;
-    }
-
     private boolean twoTogether(List<SignSpan> signs) {
         int reach = grid.steps(settings.together_s());
         for (SignSpan a : signs) {
@@ -143,65 +128,25 @@ final class EpisodeFinder {
         return false;
     }
 
-    private Episode bounded(Masks.Run lost, List<SignSpan> near, Effectiveness e) {
-        double own = e.own()[lost.from()];
-        double least = least(e, lost);
-        double inside = inside(e, lost, own);
-        int edge = grid.steps(EDGE_S);
-        int middle = (lost.from() + lost.to()) / 2;
-        EdgeFit start =
-                EdgeFit.of(
-                        e,
-                        Math.max(0, lost.from() - edge),
-                        Math.min(Math.max(middle, lost.from() + edge / 2), lost.from() + edge),
-                        level(e, lost.from() - 2 * edge, lost.from() - edge / 2, own),
-                        inside);
-        EdgeFit end =
-                EdgeFit.of(
-                        e,
-                        Math.max(Math.min(middle, lost.to() - edge / 2), lost.to() - edge),
-                        Math.min(grid.size() - 1, lost.to() + edge),
-                        inside,
-                        level(e, lost.to() + edge / 2, lost.to() + 2 * edge, own));
+    /** The episode about a stretch of lost effectiveness, if the case for that is strong enough. */
+    private Optional<Episode> bounded(Masks.Run lost, List<SignSpan> near, ControlLevels levels) {
+        LostStretch stretch = new LostStretch(levels, lost, grid.steps(EDGE_S));
+        if (!(stretch.logOdds(grid.step_s(), settings.clearAbove()) > 0)) {
+            return Optional.empty();
+        }
+        LostStretch.Edge start = stretch.start();
         double start_s = grid.start_s() + start.place() * grid.step_s();
-        double end_s = Math.max(start_s, grid.start_s() + end.place() * grid.step_s());
+        double end_s = grid.start_s() + stretch.end().place() * grid.step_s();
         List<SignSpan> all = new ArrayList<>(near);
         all.add(new SignSpan(Episode.Sign.LOST_EFFECTIVENESS, lost.from(), lost.to()));
-        Span span = new Span(start_s, end_s);
-        return episode(span, start.sigma() * grid.step_s(), all, OptionalDouble.of(least), own);
-    }
-
-    /**
-     * The level judged between two places inside the same descent, never one that counts as lost.
-     */
-    private double level(Effectiveness e, int from, int to, double own) {
-        double[] kept =
-                IntStream.rangeClosed(Math.max(0, from), Math.min(grid.size() - 1, to))
-                        .filter(i -> flight.descending()[i])
-                        .mapToDouble(i -> e.ratio()[i])
-                        .toArray();
-        return Math.max(settings.clearAbove() * own, Robust.median(kept).orElse(own));
-    }
-
-    /** One fit over the whole stretch, free of the windows' reach beyond it. */
-    private double inside(Effectiveness e, Masks.Run lost, double own) {
-        double[] kept =
-                IntStream.rangeClosed(lost.from(), lost.to())
-                        .mapToDouble(i -> e.ratio()[i])
-                        .toArray();
-        double middle = Robust.quantile(0.25, kept).orElse(settings.lostBelow() * own);
-        return Math.max(0, Math.min(middle, settings.lostBelow() * own));
-    }
-
-    private double least(Effectiveness e, Masks.Run lost) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = lost.from(); i <= lost.to(); i++) {
-            if (Double.isFinite(e.ratio()[i])) {
-                least = Math.min(least, e.ratio()[i]);
-            }
-        }
-        // A control can't work backwards: a ratio under 0 is noise about 0.
-        return Math.max(0, least);
+        double least = Arrays.stream(levels.path(), lost.from(), lost.to() + 1).min().orElseThrow();
+        return Optional.of(
+                episode(
+                        new Span(start_s, Math.max(start_s, end_s)),
+                        start.sigma() * grid.step_s(),
+                        all,
+                        OptionalDouble.of(least),
+                        levels.own()[lost.from()]));
     }
 
     private Episode unbounded(List<SignSpan> cluster, Masks.Run run) {

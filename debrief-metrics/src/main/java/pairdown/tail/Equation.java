@@ -1,12 +1,13 @@
 package pairdown.tail;
 
-import java.util.List;
-import java.util.Optional;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * One axis's equation of motion on the grid, angular acceleration = M·(deflection × dynamic
@@ -44,6 +45,42 @@ record Equation(double[] acceleration_dps2, double[] drive, List<double[]> other
                         .map(c -> List.of(line.value(damping), line.value(signals.column(c))))
                         .orElseGet(() -> List.of(line.value(damping)));
         return new Equation(line.slope(rate), line.value(drive), others);
+    }
+
+    /**
+     * The same axis sample by sample, unsmoothed, for a filter.
+     *
+     * @param factors M, then the other terms' factors, as {@link #fit} gives them
+     */
+    static TurnModel turning(
+            ControlAxis axis, Signals signals, double[] pressureRatio, double[] factors) {
+        double[] control = signals.column(axis.control());
+        double[] load =
+                axis.load().filter(signals::has).map(signals::column).orElseGet(() -> control);
+        int n = control.length;
+        double step_s = signals.grid().step_s();
+        double[] push = new double[n];
+        double[] known = new double[n];
+        double[] keep = new double[n];
+        double[] reach = new double[n];
+        for (int i = 0; i < n; i++) {
+            int b = Math.max(0, i - 1);
+            push[i] =
+                    factors[0]
+                            * (control[i] * pressureRatio[i] + control[b] * pressureRatio[b])
+                            / 2;
+            known[i] = factors.length > 2 ? factors[2] * (load[i] + load[b]) / 2 : 0;
+            // Damping that the fit found to be none or the wrong way is none.
+            double damping = Math.min(-1e-3, factors[1] * Math.sqrt(pressureRatio[i]));
+            keep[i] = Math.exp(damping * step_s);
+            reach[i] = (keep[i] - 1) / damping;
+            if (!Double.isFinite(damping + known[i])) {
+                push[i] = Double.NaN;
+                keep[i] = 1;
+                reach[i] = step_s;
+            }
+        }
+        return new TurnModel(signals.column(axis.rate()), push, known, keep, reach, step_s);
     }
 
     boolean known(int i) {

@@ -1,8 +1,9 @@
 package pairdown.tail;
 
+import pairdown.time.Span;
+
 import java.util.ArrayList;
 import java.util.List;
-import pairdown.time.Span;
 
 /** Places on the grid where something holds. */
 final class Masks {
@@ -56,6 +57,14 @@ final class Masks {
             }
         }
         return mask;
+    }
+
+    static int count(boolean[] mask, Run run) {
+        int n = 0;
+        for (int i = run.from(); i <= run.to(); i++) {
+            n += mask[i] ? 1 : 0;
+        }
+        return n;
     }
 
     static int count(boolean[] mask) {

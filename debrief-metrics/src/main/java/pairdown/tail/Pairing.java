@@ -6,11 +6,13 @@ import java.util.Optional;
 
 /**
  * What preceded an episode and what it ended after. A start known to within its sigma may look
- * earlier than the move it followed, so the search reaches one sigma past it, up to half a second;
- * a lag is then never under 0.
+ * earlier than the move it followed, so the search reaches one and a half past it, up to two
+ * seconds; a lag is then never under 0.
  */
 final class Pairing {
-    private static final double GREATEST_GRACE_S = 0.5;
+    private static final double GRACE_SIGMAS = 1.5;
+
+    private static final double GREATEST_GRACE_S = 2;
 
     private final TailSettings.Power settings;
 
@@ -49,7 +51,7 @@ final class Pairing {
 
     private int preceding(Episode e, List<PowerChange> changes) {
         double start_s = e.span().start_s();
-        double latest_s = start_s + Math.min(GREATEST_GRACE_S, e.startSigma_s());
+        double latest_s = start_s + Math.min(GREATEST_GRACE_S, GRACE_SIGMAS * e.startSigma_s());
         int found = -1;
         for (int i = 0; i < changes.size(); i++) {
             PowerChange c = changes.get(i);

@@ -1,13 +1,14 @@
 package pairdown.tail;
 
+import pairdown.stats.Robust;
+import pairdown.track.Channel;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import pairdown.stats.Robust;
-import pairdown.track.Channel;
 
 /** Finds each sign of a blanked tail inside the descents, on its own. */
 final class SignFinder {
@@ -62,7 +63,9 @@ final class SignFinder {
         List<SignSpan> signs = new ArrayList<>();
         judge.ifPresent(
                 axis -> {
-                    lost(axis).forEach(r -> add(signs, Episode.Sign.LOST_EFFECTIVENESS, r));
+                    axis.levels()
+                            .lost(settings, grid.steps(settings.lostFor_s()))
+                            .forEach(r -> add(signs, Episode.Sign.LOST_EFFECTIVENESS, r));
                     offResponse(axis).forEach(r -> add(signs, Episode.Sign.EXCURSION, r));
                 });
         for (ControlAxis axis : ControlAxis.values()) {
@@ -83,38 +86,11 @@ final class SignFinder {
         signs.add(new SignSpan(sign, run.from(), run.to()));
     }
 
-    /** Below the share of its own level for long enough, until above the clearing share. */
-    private List<Masks.Run> lost(Effectiveness axis) {
-        boolean[] low = new boolean[grid.size()];
-        boolean down = false;
-        for (int i = 0; i < low.length; i++) {
-            double ratio = axis.ratio()[i];
-            double own = axis.own()[i];
-            if (!flight.descending()[i]) {
-                down = false;
-            } else if (Double.isFinite(ratio)) {
-                down = ratio < (down ? settings.clearAbove() : settings.lostBelow()) * own;
-            }
-            low[i] = down;
-        }
-        List<Masks.Run> runs = Masks.runs(low);
-        runs.removeIf(r -> !lostLongEnough(r, axis));
-        return runs;
-    }
-
-    private boolean lostLongEnough(Masks.Run run, Effectiveness axis) {
-        int below = 0;
-        for (int i = run.from(); i <= run.to(); i++) {
-            below += axis.ratio()[i] < settings.lostBelow() * axis.own()[i] ? 1 : 0;
-        }
-        return below >= grid.steps(settings.lostFor_s());
-    }
-
     /** Acceleration off what the control at its own level would give, in robust sigmas. */
     private List<Masks.Run> offResponse(Effectiveness axis) {
         double[] off = Signals.nothing(grid.size());
         for (int i = 0; i < off.length; i++) {
-            off[i] = axis.left()[i] - axis.baseline() * axis.own()[i] * axis.drive()[i];
+            off[i] = axis.left()[i] - axis.baseline() * axis.levels().own()[i] * axis.drive()[i];
         }
         double middle = Robust.median(off).orElse(0);
         double sigma = Robust.sigma(off).orElse(Double.POSITIVE_INFINITY);

@@ -1,13 +1,14 @@
 package pairdown.tail;
 
+import pairdown.track.Channel;
+import pairdown.track.Series;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import pairdown.track.Channel;
-import pairdown.track.Series;
 
 /**
  * The pilot's review of power and tail, from whatever subset of channels was logged; what these
@@ -57,9 +58,7 @@ public final class TailAnalysis {
         TailControl bare =
                 new TailControl(
                         input.participant(),
-                        level.flatMap(e -> e.standing(flight, input.settings()))
-                                .map(OptionalDouble::of)
-                                .orElse(OptionalDouble.empty()),
+                        level.map(Effectiveness::standing).orElse(OptionalDouble.empty()),
                         paired.episodes(),
                         paired.changes(),
                         figures,
