@@ -1,10 +1,5 @@
 package pairdown.debrief;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 import pairdown.attempt.Attempt;
 import pairdown.clock.ClockResult;
 import pairdown.clock.ClockSettings;
@@ -28,6 +23,12 @@ import pairdown.tail.TailEvents;
 import pairdown.time.Span;
 import pairdown.track.UnusableInputException;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
 /**
  * From an attempt to its debrief, one step after another: read, one clock, one height, phases,
  * smooth, wind, pairs, power and tail, limits.
@@ -48,12 +49,21 @@ public final class Debriefer {
      */
     public static Debrief debrief(Attempt attempt, Consumer<String> progress)
             throws UnusableInputException {
-        return new Debriefer(attempt).run(progress);
+        progress.accept("reading logs");
+        return new Debriefer(attempt).run(LogLoader.read(attempt), progress);
     }
 
-    private Debrief run(Consumer<String> progress) throws UnusableInputException {
-        progress.accept("reading logs");
-        LogLoader logs = LogLoader.read(attempt);
+    /**
+     * Debriefs an attempt whose logs are already in memory.
+     *
+     * @throws UnusableInputException if none of them can be used
+     */
+    public static Debrief debrief(Attempt attempt, List<LoadedLog> logs, Consumer<String> progress)
+            throws UnusableInputException {
+        return new Debriefer(attempt).run(LogLoader.of(logs), progress);
+    }
+
+    private Debrief run(LogLoader logs, Consumer<String> progress) throws UnusableInputException {
         refuseIfNone(logs);
         progress.accept("aligning clocks and heights");
         ClockSolution clock = CommonClock.align(logs.loaded(), ClockSettings.DEFAULTS);

@@ -1,10 +1,5 @@
 package pairdown.debrief;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.LogRef;
 import pairdown.attempt.Participant;
@@ -12,6 +7,12 @@ import pairdown.clock.LoadedLog;
 import pairdown.format.LogFiles;
 import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * The logs of an attempt, read; each one that can't be is kept as a quality entry with its
@@ -32,6 +33,11 @@ record LogLoader(List<LoadedLog> loaded, List<LogQuality> unusable) {
         outcomes.forEach(o -> o.log().ifPresent(loaded::add));
         Stream<LogQuality> bad = outcomes.stream().flatMap(o -> o.complaint().stream());
         return new LogLoader(FlightChoice.choose(loaded), bad.toList());
+    }
+
+    /** Logs read elsewhere. */
+    static LogLoader of(List<LoadedLog> logs) {
+        return new LogLoader(FlightChoice.choose(logs), List.of());
     }
 
     private record Source(Participant participant, LogRef ref) {}
