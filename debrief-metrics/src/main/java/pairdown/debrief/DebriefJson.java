@@ -3,8 +3,7 @@ package pairdown.debrief;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
-import java.util.function.BiConsumer;
+
 import pairdown.air.Wind;
 import pairdown.clock.ClockResult;
 import pairdown.height.HeightResult;
@@ -13,6 +12,9 @@ import pairdown.phase.PhaseSpan;
 import pairdown.safety.Finding;
 import pairdown.tail.TailControl;
 import pairdown.units.Estimate;
+
+import java.util.List;
+import java.util.function.BiConsumer;
 
 /** A debrief as {@code debrief.json}, version 1: the file other programs read. */
 public final class DebriefJson {
@@ -51,6 +53,7 @@ public final class DebriefJson {
         each(root.putArray("events"), debrief.events(), this::event);
         PairJson pair = new PairJson(values);
         each(root.putArray("pairs"), debrief.pairs(), pair::fill);
+        HeightUse.of(debrief).ifPresent(h -> heightUse(root.putObject("heightUse"), h));
         debrief.tailControl().ifPresent(t -> tail(root.putObject("tailControl"), t));
         each(root.putArray("safety"), debrief.safety(), this::finding);
         return root;
@@ -149,6 +152,13 @@ public final class DebriefJson {
         if (e.sigma_s() > 0) {
             values.put(o, "sigma_s", e.sigma_s());
         }
+    }
+
+    private void heightUse(ObjectNode o, HeightUse h) {
+        values.put(o, "exit_m", h.exit_m());
+        values.put(o, "matchStart_m", h.matchStart_m());
+        values.put(o, "matchEnd_m", h.matchEnd_m());
+        values.put(o, "end_m", h.end_m());
     }
 
     private void tail(ObjectNode o, TailControl t) {

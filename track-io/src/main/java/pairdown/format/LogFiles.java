@@ -1,10 +1,5 @@
 package pairdown.format;
 
-import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import pairdown.format.csv.CsvFormat;
 import pairdown.format.csv.CsvWriter;
 import pairdown.format.geojson.GeoJsonFormat;
@@ -18,10 +13,18 @@ import pairdown.format.kml.KmlWriter;
 import pairdown.format.nmea.NmeaFormat;
 import pairdown.format.nmea.NmeaWriter;
 import pairdown.format.source.LogSource;
+import pairdown.format.source.NamedTracksWriter;
 import pairdown.format.source.TrackFormat;
 import pairdown.format.source.TrackWriter;
 import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Reads logs, whatever their format, and writes tracks in open formats. */
 public final class LogFiles {
@@ -92,6 +95,24 @@ public final class LogFiles {
             throws IOException, UnusableInputException {
         requireWritable(track, format);
         writer(format).write(track, out);
+    }
+
+    /**
+     * Writes several tracks into one file, each under its name.
+     *
+     * @param format {@code gpx}, {@code kml} or {@code geojson}
+     * @throws UnusableInputException if the format can't hold one of them
+     * @throws IllegalArgumentException if the format holds one track a file
+     */
+    public static void write(Map<String, Track> byName, String format, OutputStream out)
+            throws IOException, UnusableInputException {
+        for (Track track : byName.values()) {
+            requireWritable(track, format);
+        }
+        if (!(writer(format) instanceof NamedTracksWriter writer)) {
+            throw new IllegalArgumentException(format + " holds one track a file");
+        }
+        writer.write(byName, out);
     }
 
     /**

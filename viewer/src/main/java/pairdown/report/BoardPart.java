@@ -1,157 +1,149 @@
 package pairdown.report;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
+import pairdown.attempt.Mark;
 import pairdown.debrief.Debrief;
-import pairdown.pair.Approach;
-import pairdown.pair.ClosureExceedance;
-import pairdown.pair.GateHeld;
-import pairdown.pair.MatchedWindow;
+import pairdown.debrief.HeightUse;
 import pairdown.pair.PairDebrief;
+import pairdown.report.ReportModel.BoardPage;
+import pairdown.report.ReportModel.Chart;
+import pairdown.report.ReportModel.FindingRow;
 import pairdown.report.ReportModel.FlyerLine;
 import pairdown.report.ReportModel.HeightPart;
-import pairdown.units.Estimate;
+import pairdown.report.ReportModel.Picture;
+import pairdown.units.Unit;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
 
-/** The board page: one line a flyer, and what the height was used for. */
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The board page: one sheet of paper, black and white, however many flew. With more flyers lines
+ * stand closer and less is said beside each; what has no room stands on the coach's pages.
+ */
 final class BoardPart {
+    /** Up to here every flyer has a sentence of its own. */
+    private static final int ROOMY = 4;
+
+    /** More lines than this do not fit beside everything else. */
+    private static final int MOST_FLYERS = 14;
+
+    private static final int FINDINGS_ROOMY = 8;
+    private static final int FINDINGS_TIGHT = 5;
+    private static final int NOTES = 3;
+    private static final int CLOSING_CURVES = 4;
+
     private final Debrief debrief;
+    private final List<Mark> marks;
     private final Words words;
     private final Figures figures;
+    private final Facts facts;
 
-    BoardPart(Debrief debrief, Words words, Figures figures) {
+    BoardPart(Debrief debrief, List<Mark> marks, Words words, Figures figures) {
         this.debrief = debrief;
+        this.marks = marks;
         this.words = words;
         this.figures = figures;
+        this.facts = new Facts(debrief.axis(), words, figures);
     }
 
-    List<FlyerLine> flyers() {
+    BoardPage page(Optional<Picture> picture, List<FindingRow> allFindings) {
+        boolean roomy = debrief.pairs().size() <= ROOMY;
+        int most = roomy ? FINDINGS_ROOMY : FINDINGS_TIGHT;
+        List<FindingRow> findings = allFindings.stream().limit(most).toList();
+        return new BoardPage(
+                roomy ? "roomy" : "tight",
+                flyers(),
+                rest(debrief.pairs().size() - MOST_FLYERS, "report.board.moreFlyers"),
+                picture.stream().toList(),
+                closing().stream().toList(),
+                budget(),
+                words.get(HeightUse.of(debrief).isPresent() ? BUDGET + "says" : BUDGET + "none"),
+                findings,
+                rest(allFindings.size() - findings.size(), "report.board.moreFindings"),
+                notes(),
+                NOTES);
+    }
+
+    private static final String BUDGET = "report.budget.";
+
+    private String rest(int left, String key) {
+        return left > 0 ? words.get(key, String.valueOf(left)) : "";
+    }
+
+    private List<FlyerLine> flyers() {
         List<FlyerLine> lines = new ArrayList<>();
-        for (int i = 0; i < debrief.pairs().size(); i++) {
-            lines.add(line(debrief.pairs().get(i), "/pairs/" + i));
+        for (int i = 0; i < Math.min(MOST_FLYERS, debrief.pairs().size()); i++) {
+            lines.add(new FlyerPart(debrief, i, words, figures).line());
         }
         return lines;
     }
 
-    private FlyerLine line(PairDebrief p, String at) {
-        Optional<GateHeld> gate = p.gateHeld();
-        return new FlyerLine(
-                p.flyer(),
-                fact(
-                        Measure.DISTANCE,
-                        gate.map(g -> OptionalDouble.of(g.planned_m()))
-                                .orElse(OptionalDouble.empty()),
-                        at + "/gateHeld/planned_m"),
-                fact(
-                        Measure.DISTANCE,
-                        gate.map(GateHeld::median_m).orElse(OptionalDouble.empty()),
-                        at + "/gateHeld/median_m"),
-                longest(p, at),
-                closest(p, at),
-                worstClosing(p, at),
-                fact(Measure.DURATION, p.heightLeftAtMatch_s(), at + "/heightLeftAtMatch_s"),
-                gate.map(
-                                g ->
-                                        Fact.word(
-                                                words.get("verdict." + g.verdict().key()),
-                                                at + "/gateHeld/verdict"))
-                        .orElse(Fact.missing(words.get("verdict.none"))),
-                trust(p));
+    /** Closing against distance for the nearest flyers, told apart by their dashes. */
+    private Optional<Chart> closing() {
+        List<PairDebrief> nearest =
+                debrief.pairs().stream()
+                        .filter(p -> p.closest().isPresent())
+                        .sorted(Comparator.comparingDouble(BoardPart::separation_m))
+                        .limit(CLOSING_CURVES)
+                        .toList();
+        return ReportBuilder.chart(
+                new PairCharts(words, figures).closingOf(nearest),
+                "boardclosing",
+                words.get("report.chart.boardClosing"));
     }
 
-    private Fact fact(Measure measure, OptionalDouble value, String from) {
-        return value.isPresent()
-                ? Fact.of(figures.text(measure, value), from, measure)
-                : Fact.missing(Figures.MISSING);
+    private static double separation_m(PairDebrief pair) {
+        return pair.closest().orElseThrow().separation_m().value();
     }
 
-    private Fact longest(PairDebrief p, String at) {
-        if (!p.matched().isKnown()) {
-            return Fact.missing(Figures.MISSING);
-        }
-        double longest_s = p.matched().longest().map(MatchedWindow::duration_s).orElse(0.0);
-        return Fact.of(
-                figures.text(Measure.DURATION, longest_s),
-                at + "/matched/longest_s",
-                Measure.DURATION);
+    private List<HeightPart> budget() {
+        List<HeightPart> parts = new ArrayList<>();
+        HeightUse.of(debrief)
+                .ifPresent(
+                        h -> {
+                            if (h.matchStart_m().isEmpty()) {
+                                part(parts, h, "unmatched", "exit_m", "end_m");
+                            } else {
+                                part(parts, h, "approach", "exit_m", "matchStart_m");
+                                part(parts, h, "matched", "matchStart_m", "matchEnd_m");
+                                part(parts, h, "after", "matchEnd_m", "end_m");
+                            }
+                        });
+        return parts;
     }
 
-    private Fact closest(PairDebrief p, String at) {
-        Optional<Approach> gap = p.leastGap().filter(a -> a.gap_m().isPresent());
-        if (gap.isPresent()) {
-            return Fact.of(
-                    figures.text(Measure.DISTANCE, gap.get().gap_m().orElseThrow()),
-                    at + "/leastGap/gap_m",
-                    Measure.DISTANCE);
-        }
-        return p.closest()
-                .map(
-                        a ->
-                                Fact.of(
-                                        figures.text(Measure.DISTANCE, a.separation_m()),
-                                        at + "/closest/separation_m",
-                                        Measure.DISTANCE))
-                .orElse(Fact.missing(Figures.MISSING));
+    private void part(List<HeightPart> parts, HeightUse h, String key, String from, String to) {
+        double amount_m = at(h, from) - at(h, to);
+        double share = amount_m / (h.exit_m() - h.end_m());
+        parts.add(
+                new HeightPart(
+                        words.get(BUDGET + key),
+                        facts.of(
+                                Measure.HEIGHT,
+                                amount_m,
+                                "/heightUse/" + from + " -/heightUse/" + to),
+                        (int) Math.round(Unit.PERCENT.fromBase(share)),
+                        key));
     }
 
-    private Fact worstClosing(PairDebrief p, String at) {
-        int worst = -1;
-        double most_mps = 0;
-        for (int i = 0; i < p.closureExceedances().size(); i++) {
-            ClosureExceedance e = p.closureExceedances().get(i);
-            if (e.worst_mps() - e.limit_mps() > most_mps) {
-                most_mps = e.worst_mps() - e.limit_mps();
-                worst = i;
-            }
-        }
-        if (worst < 0) {
-            return Fact.missing(words.get("report.closing.within"));
-        }
-        ClosureExceedance e = p.closureExceedances().get(worst);
-        return Fact.of(
-                words.get(
-                        "report.closing.over",
-                        figures.text(Measure.CLOSURE, e.worst_mps()),
-                        figures.number(Measure.CLOSURE, e.limit_mps())),
-                at + "/closureExceedances/" + worst + "/worst_mps",
-                Measure.CLOSURE);
+    private static double at(HeightUse h, String field) {
+        OptionalDouble height_m =
+                switch (field) {
+                    case "exit_m" -> OptionalDouble.of(h.exit_m());
+                    case "matchStart_m" -> h.matchStart_m();
+                    case "matchEnd_m" -> h.matchEnd_m();
+                    default -> OptionalDouble.of(h.end_m());
+                };
+        return height_m.orElseThrow();
     }
 
-    private String trust(PairDebrief p) {
-        double clock_s =
-                debrief.clock().stream()
-                        .filter(c -> c.participant().equals(p.flyer()) && c.isUsable())
-                        .mapToDouble(c -> c.offsetSigma_s())
-                        .min()
-                        .orElse(Double.NaN);
-        int gaps =
-                debrief.quality().stream()
-                        .filter(q -> q.participant().equals(p.flyer()))
-                        .mapToInt(q -> q.gaps().size())
-                        .sum();
-        String distance =
-                p.closest()
-                        .map(Approach::separation_m)
-                        .map(Estimate::sigma)
-                        .map(s -> figures.text(Measure.DISTANCE, s))
-                        .orElse(Figures.MISSING);
-        return words.get(
-                "report.trust.line",
-                String.format(words.locale(), "%.2f s", clock_s),
-                distance,
-                String.valueOf(gaps));
-    }
-
-    /** Height from first exit to break-off: before the match, matched, and what was left. */
-    List<HeightPart> heightBudget() {
-        return new HeightBudget(debrief, words, figures).parts();
-    }
-
-    String heightBudgetSays() {
-        return new HeightBudget(debrief, words, figures).says();
+    /** The first notes that people typed on moments of this attempt. */
+    private List<String> notes() {
+        return marks.stream().map(Mark::note).filter(note -> !note.isBlank()).limit(NOTES).toList();
     }
 }

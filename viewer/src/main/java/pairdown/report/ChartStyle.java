@@ -1,9 +1,5 @@
 package pairdown.report;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
-import java.awt.Font;
-import java.util.Locale;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
@@ -11,6 +7,14 @@ import org.knowm.xchart.style.Styler.LegendLayout;
 import org.knowm.xchart.style.Styler.LegendPosition;
 import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Locale;
 
 /**
  * How every chart of the report looks: black on white, thin grid, and lines told apart by dash and
@@ -31,15 +35,29 @@ final class ChartStyle {
     /** The legend stands over the axis title's foot: what it does not draw it must not cover. */
     private static final Color NOTHING = new Color(255, 255, 255, 0);
 
+    /** Width of a chart across the whole page, and a height that suits time along it. */
+    static final int BROAD = 980;
+
+    static final int LOW = 260;
+
     static final BasicStroke SOLID = line(2.2f);
     static final BasicStroke THIN = line(1.2f);
     static final BasicStroke DASHED = line(2f, 8, 5);
     static final BasicStroke DOTTED = line(2f, 2, 4);
 
+    /** Of a limit: heavier than what was flown. */
+    static final BasicStroke LIMIT = line(3f, 10, 4);
+
+    /** Of a kind with the PDF's lettering, and there whatever the machine has installed. */
+    private static final Font LETTERING = lettering();
+
     private static final Color[] COLOURS = {BLUE, VERMILION, GREEN, PURPLE, SKY, BLACK};
     private static final BasicStroke[] STROKES = {
         SOLID, DASHED, DOTTED, line(2.2f, 12, 4, 2, 4), THIN, line(1.4f, 4, 4)
     };
+
+    private static final int BAND_ALPHA = 60;
+    private static final String NO_WIDTH = "\u200b";
 
     private ChartStyle() {}
 
@@ -49,8 +67,30 @@ final class ChartStyle {
                 : new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash, 0);
     }
 
-    /** An empty chart with axis titles. */
-    static XYChart chart(int width, int height, String x, String y) {
+    private static Font lettering() {
+        try (InputStream in = ReportPdf.open("/fonts/Inter-Regular.ttf")) {
+            return Font.createFont(Font.TRUETYPE_FONT, in);
+        } catch (IOException | FontFormatException e) {
+            throw new IllegalStateException("the program's own font can't be used", e);
+        }
+    }
+
+    /** The colour of the n-th of several lines. */
+    static Color colour(int n) {
+        return COLOURS[n % COLOURS.length];
+    }
+
+    /** The look of the n-th of several lines of one colour. */
+    static BasicStroke stroke(int n) {
+        return STROKES[n % STROKES.length];
+    }
+
+    /**
+     * An empty chart with axis titles.
+     *
+     * @param locale of the numbers along its axes
+     */
+    static XYChart chart(int width, int height, String x, String y, Locale locale) {
         XYChart chart =
                 new XYChartBuilder()
                         .width(width)
@@ -68,11 +108,11 @@ final class ChartStyle {
         s.setLegendPadding(6);
         s.setLegendPosition(LegendPosition.OutsideS);
         s.setLegendLayout(LegendLayout.Horizontal);
-        s.setAxisTitleFont(new Font(Font.SANS_SERIF, Font.PLAIN, 13));
-        s.setAxisTickLabelsFont(new Font(Font.SANS_SERIF, Font.PLAIN, 12));
-        s.setLegendFont(new Font(Font.SANS_SERIF, Font.PLAIN, 12));
+        s.setAxisTitleFont(LETTERING.deriveFont(13f));
+        s.setAxisTickLabelsFont(LETTERING.deriveFont(12f));
+        s.setLegendFont(LETTERING.deriveFont(12f));
         s.setChartTitleVisible(false);
-        s.setLocale(Locale.ROOT);
+        s.setLocale(locale);
         s.setXAxisDecimalPattern("#,##0.##");
         s.setYAxisDecimalPattern("#,##0.##");
         s.setChartPadding(4);
@@ -93,7 +133,40 @@ final class ChartStyle {
 
     /** Adds a line in the look of the n-th of several. */
     static void line(XYChart chart, String name, Points points, int n) {
-        line(chart, name, points, COLOURS[n % COLOURS.length], STROKES[n % STROKES.length]);
+        line(chart, name, points, colour(n), stroke(n));
+    }
+
+    /** Adds a line that may have been there before: the legend names it once. */
+    static void again(XYChart chart, String name, Points points, Color colour, BasicStroke stroke) {
+        if (chart.getSeriesMap().containsKey(name)) {
+            unnamed(chart, points, colour, stroke);
+        } else {
+            line(chart, name, points, colour, stroke);
+        }
+    }
+
+    /** Adds a line that the legend does not name. */
+    static void unnamed(XYChart chart, Points points, Color colour, BasicStroke stroke) {
+        String name = NO_WIDTH.repeat(1 + chart.getSeriesMap().size());
+        line(chart, name, points, colour, stroke);
+        XYSeries added = chart.getSeriesMap().get(name);
+        if (added != null) {
+            added.setShowInLegend(false);
+        }
+    }
+
+    /** Fills an outline, lightly enough to see what is under it. */
+    static void band(XYChart chart, String name, Points outline, int n) {
+        if (outline.isEmpty()) {
+            return;
+        }
+        XYSeries series = chart.addSeries(name, outline.x(), outline.y());
+        series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
+        series.setMarker(SeriesMarkers.NONE);
+        Color c = colour(n);
+        series.setFillColor(new Color(c.getRed(), c.getGreen(), c.getBlue(), BAND_ALPHA));
+        series.setLineColor(new Color(c.getRed(), c.getGreen(), c.getBlue(), 0));
+        series.setLineStyle(THIN);
     }
 
     /** Adds marks without a line. */

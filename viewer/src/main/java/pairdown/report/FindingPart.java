@@ -1,26 +1,25 @@
 package pairdown.report;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
 import pairdown.debrief.Debrief;
 import pairdown.report.ReportModel.FindingRow;
 import pairdown.safety.Finding;
 import pairdown.words.Figures;
-import pairdown.words.Line;
 import pairdown.words.Measure;
 import pairdown.words.Words;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** The limits and what they came to, worst first. */
 final class FindingPart {
     private final Debrief debrief;
     private final Words words;
-    private final Figures figures;
+    private final Facts facts;
 
     FindingPart(Debrief debrief, Words words, Figures figures) {
         this.debrief = debrief;
         this.words = words;
-        this.figures = figures;
+        this.facts = new Facts(debrief.axis(), words, figures);
     }
 
     List<FindingRow> rows() {
@@ -41,25 +40,19 @@ final class FindingPart {
         return new FindingRow(
                 words.has(ruleKey) ? words.get(ruleKey) : f.rule(),
                 f.other().map(o -> f.participant() + " – " + o).orElse(f.participant()),
-                words.get("finding." + f.outcome().key()),
+                facts.word("finding.", f.outcome().key(), at + "/finding"),
                 f.outcome().key(),
-                value(f, measure, at + "/value"),
-                Fact.of(figures.text(measure, f.limit()), at + "/limit", measure),
-                f.time_s().isPresent()
-                        ? figures.clock(debrief.axis(), f.time_s().getAsDouble())
-                        : "",
+                value(f, measure, at),
+                facts.of(measure, f.limit(), at + "/limit"),
+                facts.clock(f.time_s(), at + "/time"),
                 f.reason().orElse(""));
     }
 
     private Fact value(Finding f, Measure measure, String at) {
-        OptionalDouble value = f.value();
-        if (value.isEmpty()) {
-            return Fact.missing(Figures.MISSING);
-        }
-        String shown =
-                figures.add(new Line(), measure, value.getAsDouble(), f.sigma().orElse(Double.NaN))
-                        .toString();
-        return Fact.of(shown, at, measure);
+        return f.value().isPresent()
+                ? facts.of(
+                        measure, f.value().getAsDouble(), f.sigma(), at + "/value", at + "/sigma")
+                : facts.missing();
     }
 
     static Measure measure(Finding f) {

@@ -1,9 +1,7 @@
 package pairdown.report;
 
-import java.awt.BasicStroke;
-import java.util.OptionalDouble;
-import java.util.TreeMap;
 import org.knowm.xchart.XYChart;
+
 import pairdown.attempt.Attempt;
 import pairdown.attempt.MatchedSettings;
 import pairdown.pair.MatchedWindow;
@@ -12,226 +10,226 @@ import pairdown.pair.PairSeries;
 import pairdown.pair.PairSeries.Figure;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
+import pairdown.words.Words;
 
-/**
- * Pictures of one pair: closing against the limit, gap and gate, rates, and the approach in plan
- * and profile.
- */
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/** Charts of a pair over time and distance: closing against the limit, gap and gate, rates. */
 final class PairCharts {
-    private static final int WIDTH = 640;
-    private static final int HEIGHT = 320;
+    static final int WIDTH = 640;
+    static final int HEIGHT = 320;
 
-    /**
-     * The approach is worth drawing from here in (m); further out it is a dot in a corner
-     * otherwise.
-     */
-    private static final double NEAR_M = 200;
+    /** The way in is worth drawing from here (m): further out the limit asks nothing. */
+    static final double NEAR_M = 200;
 
+    /** Opening faster than this is leaving, not approaching (m/s). */
+    private static final double OPENING_MPS = -5;
+
+    /** Rates beyond this are the exit's and the opening's (m/s). */
+    private static final double RATES_SHOWN_MPS = 10;
+
+    /** Of a gap's chart, in gates: what is far outside would press the rest flat. */
+    private static final double GATES_SHOWN = 5;
+
+    private static final BasicStroke BAR = new BasicStroke(7);
+
+    private final Words words;
     private final Figures figures;
 
-    PairCharts(Figures figures) {
+    PairCharts(Words words, Figures figures) {
+        this.words = words;
         this.figures = figures;
     }
 
-    private String distance() {
-        return figures.symbol(Measure.DISTANCE);
+    /** Until when the pair was together or coming together. */
+    static double end_s(PairDebrief pair) {
+        double last_s =
+                pair.series().size() == 0 ? 0 : pair.series().time_s(pair.series().size() - 1);
+        return pair.leaving_s().orElse(pair.breakOff_s().orElse(last_s));
     }
 
-    /**
-     * Closing speed against distance, with the limit: above the dashed curve is faster than
-     * planned.
-     */
+    /** Closing speed against distance with the limit, on the way in. */
     XYChart closing(PairDebrief pair) {
-        PairSeries s = pair.series();
-        Figure range = pair.slot().isPresent() ? Figure.GAP : Figure.SEPARATION;
-        XYChart chart =
-                ChartStyle.chart(
-                        WIDTH,
-                        HEIGHT,
-                        (range == Figure.GAP ? "gap to the slot (" : "separation (")
-                                + distance()
-                                + ")",
-                        "closing speed (" + figures.symbol(Measure.CLOSURE) + ")");
-        Points flown = new Points();
-        Points limit = new Points();
-        for (int i = 0; i < s.size(); i++) {
-            double r_m = s.value(range, i);
-            if (r_m < NEAR_M) {
-                double r = figures.shown(Measure.DISTANCE, r_m);
-                flown.add(r, figures.shown(Measure.CLOSURE, s.value(Figure.CLOSURE_RATE, i)));
-            }
-        }
-        addLimit(s, range, limit);
+        XYChart chart = closingChart(range(pair));
         ChartStyle.line(
-                chart, pair.flyer() + " as flown", flown, ChartStyle.BLACK, ChartStyle.THIN);
-        ChartStyle.line(chart, "closing limit", limit, ChartStyle.VERMILION, ChartStyle.DASHED);
+                chart,
+                words.get("chart.flown", pair.flyer()),
+                closingOf(pair),
+                ChartStyle.BLACK,
+                ChartStyle.SOLID);
+        limit(chart, List.of(pair), ChartStyle.VERMILION);
         return chart;
     }
 
-    private void addLimit(PairSeries s, Figure range, Points limit) {
+    /** The same of several on one chart, for a printer without colours. */
+    XYChart closingOf(List<PairDebrief> pairs) {
+        boolean slots = pairs.stream().allMatch(p -> p.slot().isPresent());
+        XYChart chart = closingChart(slots ? Figure.GAP : Figure.SEPARATION);
+        for (int i = 0; i < pairs.size(); i++) {
+            ChartStyle.line(
+                    chart,
+                    pairs.get(i).flyer(),
+                    closingOf(pairs.get(i)),
+                    Color.BLACK,
+                    ChartStyle.stroke(i));
+        }
+        limit(chart, pairs, ChartStyle.GREY);
+        return chart;
+    }
+
+    private XYChart closingChart(Figure range) {
+        return chart(
+                words.get(
+                        range == Figure.GAP ? "chart.axis.gap" : "chart.axis.separation",
+                        figures.symbol(Measure.DISTANCE)),
+                words.get("chart.axis.closing", figures.symbol(Measure.CLOSURE)));
+    }
+
+    private XYChart chart(String x, String y) {
+        return ChartStyle.chart(WIDTH, HEIGHT, x, y, words.locale());
+    }
+
+    private static Figure range(PairDebrief pair) {
+        return pair.slot().isPresent() ? Figure.GAP : Figure.SEPARATION;
+    }
+
+    private Points closingOf(PairDebrief pair) {
+        PairSeries s = pair.series();
+        double end_s = end_s(pair);
+        Points flown = new Points();
+        for (int i = 0; i < s.size() && s.time_s(i) <= end_s; i++) {
+            double r_m = s.value(range(pair), i);
+            double v_mps = s.value(Figure.CLOSURE_RATE, i);
+            boolean shown = r_m < NEAR_M && v_mps > OPENING_MPS;
+            flown.add(
+                    figures.shown(Measure.DISTANCE, r_m),
+                    shown ? figures.shown(Measure.CLOSURE, v_mps) : Double.NaN);
+        }
+        return flown;
+    }
+
+    private void limit(XYChart chart, List<PairDebrief> pairs, Color colour) {
         TreeMap<Double, Double> byRange = new TreeMap<>();
-        for (int i = 0; i < s.size(); i++) {
-            double r_m = s.value(range, i);
-            double v_mps = s.value(Figure.CLOSING_LIMIT, i);
-            if (r_m < NEAR_M && Double.isFinite(v_mps)) {
-                byRange.put(Math.rint(r_m), v_mps);
+        for (PairDebrief pair : pairs) {
+            PairSeries s = pair.series();
+            for (int i = 0; i < s.size(); i++) {
+                double r_m = s.value(range(pair), i);
+                double v_mps = s.value(Figure.CLOSING_LIMIT, i);
+                if (r_m < NEAR_M && Double.isFinite(v_mps)) {
+                    byRange.put(Math.rint(r_m), v_mps);
+                }
             }
         }
+        Points limit = new Points();
         byRange.forEach(
                 (r, v) ->
                         limit.add(
                                 figures.shown(Measure.DISTANCE, r),
                                 figures.shown(Measure.CLOSURE, v)));
+        ChartStyle.line(chart, words.get("chart.limit"), limit, colour, ChartStyle.LIMIT);
     }
 
-    /** Gap (or separation) over time, the planned gate and the best matched window. */
+    /** Gap (or separation) over time, the planned gate and the matched windows. */
     XYChart gap(PairDebrief pair, OptionalDouble gate_m) {
         PairSeries s = pair.series();
-        Figure range = pair.slot().isPresent() ? Figure.GAP : Figure.SEPARATION;
+        boolean slot = pair.slot().isPresent();
         XYChart chart =
-                ChartStyle.chart(
-                        WIDTH,
-                        HEIGHT,
-                        "seconds from exit",
-                        (range == Figure.GAP ? "gap to the slot (" : "separation (")
-                                + distance()
-                                + ")");
+                chart(
+                        words.get("chart.axis.fromExit"),
+                        words.get(
+                                slot ? "chart.axis.gap" : "chart.axis.separation",
+                                figures.symbol(Measure.DISTANCE)));
         ChartStyle.line(
                 chart,
                 pair.flyer(),
-                over(s, range, Measure.DISTANCE),
+                over(pair, range(pair), Measure.DISTANCE),
                 ChartStyle.BLACK,
                 ChartStyle.SOLID);
         ChartStyle.line(
                 chart,
-                "with a touch as anchor",
+                words.get("chart.anchored"),
                 over(
-                        s,
-                        range == Figure.GAP ? Figure.ANCHORED_GAP : Figure.ANCHORED_SEPARATION,
+                        pair,
+                        slot ? Figure.ANCHORED_GAP : Figure.ANCHORED_SEPARATION,
                         Measure.DISTANCE),
                 ChartStyle.BLUE,
                 ChartStyle.DASHED);
         if (s.size() > 0) {
-            double end_s = (s.size() - 1) * s.step_s();
-            gate_m.ifPresent(
-                    g ->
-                            ChartStyle.level(
-                                    chart,
-                                    "planned gate",
-                                    0,
-                                    end_s,
-                                    figures.shown(Measure.DISTANCE, g)));
-            pair.matched().longest().ifPresent(w -> window(chart, s, w));
+            gate_m.ifPresent(g -> gate(chart, pair, g));
+            pair.matched().windows().forEach(w -> window(chart, s, w));
         }
         return chart;
+    }
+
+    private void gate(XYChart chart, PairDebrief pair, double gate_m) {
+        double gate = figures.shown(Measure.DISTANCE, gate_m);
+        ChartStyle.level(chart, words.get("chart.gate"), 0, fromExit_s(pair), gate);
+        double most = figures.shown(Measure.DISTANCE, GATES_SHOWN * gate_m);
+        chart.getStyler().setYAxisMin(0.0).setYAxisMax(most);
+    }
+
+    private static double fromExit_s(PairDebrief pair) {
+        return end_s(pair) - pair.series().time_s(0);
     }
 
     private void window(XYChart chart, PairSeries s, MatchedWindow w) {
         Points bar = new Points();
         bar.add(w.span().start_s() - s.time_s(0), 0);
         bar.add(w.span().end_s() - s.time_s(0), 0);
-        ChartStyle.line(chart, "best matched window", bar, ChartStyle.GREEN, new BasicStroke(7));
+        ChartStyle.again(chart, words.get("chart.matched"), bar, ChartStyle.GREEN, BAR);
     }
 
     /** Level and vertical rate of the flyer against the lead, with their tolerances. */
     XYChart rates(PairDebrief pair, Attempt attempt) {
-        PairSeries s = pair.series();
         MatchedSettings m = attempt.matched();
         XYChart chart =
                 ChartStyle.chart(
-                        WIDTH,
-                        HEIGHT,
-                        "seconds from exit",
-                        "rate (" + figures.symbol(Measure.CLOSURE) + ")");
+                        ChartStyle.BROAD,
+                        ChartStyle.LOW,
+                        words.get("chart.axis.fromExit"),
+                        words.get("chart.axis.rate", figures.symbol(Measure.CLOSURE)),
+                        words.locale());
         ChartStyle.line(
                 chart,
-                "level",
-                over(s, Figure.LEVEL_MATCH_RATE, Measure.CLOSURE),
+                words.get("chart.level"),
+                over(pair, Figure.LEVEL_MATCH_RATE, Measure.CLOSURE),
                 ChartStyle.BLUE,
                 ChartStyle.SOLID);
         ChartStyle.line(
                 chart,
-                "vertical, up positive",
-                over(s, Figure.VERTICAL_MATCH_RATE, Measure.CLOSURE),
+                words.get("chart.vertical"),
+                over(pair, Figure.VERTICAL_MATCH_RATE, Measure.CLOSURE),
                 ChartStyle.VERMILION,
                 ChartStyle.THIN);
-        if (s.size() > 0) {
-            double end_s = (s.size() - 1) * s.step_s();
-            level(chart, "level tolerance", end_s, m.horizontal_mps());
-            level(chart, "vertical tolerance", end_s, m.vertical_mps());
-            level(chart, "vertical tolerance, down", end_s, -m.vertical_mps());
+        if (pair.series().size() > 0) {
+            String level = words.get("chart.levelTolerance");
+            String vertical = words.get("chart.verticalTolerance");
+            tolerance(chart, level, pair, m.horizontal_mps(), ChartStyle.BLUE);
+            tolerance(chart, vertical, pair, m.vertical_mps(), ChartStyle.VERMILION);
+            tolerance(chart, vertical, pair, -m.vertical_mps(), ChartStyle.VERMILION);
         }
-        chart.getStyler().setYAxisMax(figures.shown(Measure.CLOSURE, 15));
-        chart.getStyler().setYAxisMin(figures.shown(Measure.CLOSURE, -15));
+        double most = figures.shown(Measure.CLOSURE, RATES_SHOWN_MPS);
+        chart.getStyler().setYAxisMax(most).setYAxisMin(-most);
         return chart;
     }
 
-    private void level(XYChart chart, String name, double end_s, double v_mps) {
-        ChartStyle.level(chart, name, 0, end_s, figures.shown(Measure.CLOSURE, v_mps));
-    }
-
-    /** Seen from above, the lead's nose up. */
-    XYChart plan(PairDebrief pair) {
-        return approach(pair, Figure.RIGHT, Figure.AHEAD, "right of the lead", "ahead of the lead");
-    }
-
-    /** Seen from the lead's right side. */
-    XYChart profile(PairDebrief pair) {
-        return approach(pair, Figure.AHEAD, Figure.ABOVE, "ahead of the lead", "above the lead");
-    }
-
-    private XYChart approach(PairDebrief pair, Figure x, Figure y, String xSays, String ySays) {
-        PairSeries s = pair.series();
-        XYChart chart =
-                ChartStyle.chart(
-                        420, 420, xSays + " (" + distance() + ")", ySays + " (" + distance() + ")");
-        Points path = new Points();
-        double reach_m = 10;
-        for (int i = 0; i < s.size(); i++) {
-            if (s.value(Figure.SEPARATION, i) < NEAR_M) {
-                path.add(shown(s, x, i), shown(s, y, i));
-                reach_m = Math.max(reach_m, s.value(Figure.SEPARATION, i));
-            }
-        }
-        ChartStyle.line(chart, pair.flyer(), path, ChartStyle.BLACK, ChartStyle.THIN);
-        ChartStyle.marks(chart, "lead", at(0, 0), ChartStyle.BLACK);
-        pair.slotArm()
-                .ifPresent(
-                        a ->
-                                ChartStyle.marks(
-                                        chart,
-                                        "slot",
-                                        at(
-                                                figures.shown(
-                                                        Measure.DISTANCE,
-                                                        x == Figure.RIGHT
-                                                                ? a.right_m()
-                                                                : a.ahead_m()),
-                                                figures.shown(
-                                                        Measure.DISTANCE,
-                                                        y == Figure.AHEAD
-                                                                ? a.ahead_m()
-                                                                : a.above_m())),
-                                        ChartStyle.VERMILION));
-        double reach = figures.shown(Measure.DISTANCE, reach_m);
-        chart.getStyler().setXAxisMin(-reach).setXAxisMax(reach);
-        chart.getStyler().setYAxisMin(-reach).setYAxisMax(reach);
-        return chart;
-    }
-
-    private double shown(PairSeries s, Figure figure, int i) {
-        return figures.shown(Measure.DISTANCE, s.value(figure, i));
-    }
-
-    private static Points at(double x, double y) {
-        Points p = new Points();
-        p.add(x, y);
-        return p;
-    }
-
-    private Points over(PairSeries s, Figure figure, Measure measure) {
+    private void tolerance(
+            XYChart chart, String name, PairDebrief pair, double v_mps, Color colour) {
         Points points = new Points();
-        for (int i = 0; i < s.size(); i++) {
+        points.add(0, figures.shown(Measure.CLOSURE, v_mps));
+        points.add(fromExit_s(pair), figures.shown(Measure.CLOSURE, v_mps));
+        ChartStyle.again(chart, name, points, colour, ChartStyle.DOTTED);
+    }
+
+    private Points over(PairDebrief pair, Figure figure, Measure measure) {
+        PairSeries s = pair.series();
+        double end_s = end_s(pair);
+        Points points = new Points();
+        for (int i = 0; i < s.size() && s.time_s(i) <= end_s; i++) {
             points.add(i * s.step_s(), figures.shown(measure, s.value(figure, i)));
         }
         return points;

@@ -1,24 +1,26 @@
 package pairdown.report;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.knowm.xchart.XYChart;
+
 import pairdown.debrief.Debrief;
 import pairdown.pair.Approach;
 import pairdown.pair.ClosureExceedance;
 import pairdown.pair.GateHeld;
 import pairdown.pair.MatchedWindow;
+import pairdown.pair.OnTarget;
 import pairdown.pair.PairDebrief;
 import pairdown.pair.Touch;
 import pairdown.report.ReportModel.Chart;
 import pairdown.report.ReportModel.PairSection;
 import pairdown.report.ReportModel.WindowRow;
 import pairdown.words.Figures;
-import pairdown.words.Line;
 import pairdown.words.Measure;
 import pairdown.words.Words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** One pair for the coach: sentences first, then pictures, charts and the windows one by one. */
 final class PairPart {
@@ -27,6 +29,7 @@ final class PairPart {
     private final PairDebrief pair;
     private final Words words;
     private final Figures figures;
+    private final Facts facts;
     private final PairPictures pictures;
 
     PairPart(Debrief debrief, int index, Words words, Figures figures, Pictures pictures) {
@@ -35,6 +38,7 @@ final class PairPart {
         this.pair = debrief.pairs().get(index);
         this.words = words;
         this.figures = figures;
+        this.facts = new Facts(debrief.axis(), words, figures);
         this.pictures = PairPictures.order(debrief, pair, words, figures, pictures);
     }
 
@@ -73,14 +77,7 @@ final class PairPart {
                                                 figures.text(Measure.DISTANCE, a.separation_m()))));
         s.add(matched());
         pair.gateHeld().ifPresent(g -> s.add(gate(g)));
-        pair.onTarget()
-                .ifPresent(
-                        t ->
-                                s.add(
-                                        words.get(
-                                                "report.pair.onTarget",
-                                                figures.text(Measure.DURATION, t.total_s()),
-                                                figures.text(Measure.DURATION, t.longest_s()))));
+        pair.onTarget().ifPresent(t -> s.add(onTarget(t)));
         pair.breakOff_s().ifPresent(t -> s.add(words.get("report.pair.breakOff", clock(t))));
         return s;
     }
@@ -126,6 +123,15 @@ final class PairPart {
                 : words.get("report.pair.matchUnknown");
     }
 
+    private String onTarget(OnTarget t) {
+        return t.windows().isEmpty()
+                ? words.get("report.pair.neverOnTarget")
+                : words.get(
+                        "report.pair.onTarget",
+                        figures.text(Measure.DURATION, t.total_s()),
+                        figures.text(Measure.DURATION, t.longest_s()));
+    }
+
     private String range(MatchedWindow w) {
         return figures.number(Measure.DURATION, Math.max(0, w.duration_s() - w.shorter_s()))
                 + "–"
@@ -151,13 +157,14 @@ final class PairPart {
     }
 
     private List<Chart> charts() {
-        PairCharts c = new PairCharts(figures);
+        PairCharts c = new PairCharts(words, figures);
         List<Chart> charts = new ArrayList<>();
         add(charts, c.closing(pair), "closing");
         add(charts, c.gap(pair, debrief.attempt().gate_m()), "gap");
         add(charts, c.rates(pair, debrief.attempt()), "rates");
-        add(charts, c.plan(pair), "plan");
-        add(charts, c.profile(pair), "profile");
+        ApproachCharts a = new ApproachCharts(words, figures);
+        add(charts, a.plan(pair, debrief.attempt().gate_m()), "plan");
+        add(charts, a.profile(pair, debrief.attempt().gate_m()), "profile");
         return charts;
     }
 
@@ -178,34 +185,17 @@ final class PairPart {
     }
 
     private WindowRow window(MatchedWindow w, String at) {
-        Line sink = new Line();
-        figures.addUnit(
-                figures.addSigned(sink, Measure.SINK, w.sinkDifference_mps()), Measure.SINK);
         return new WindowRow(
-                Fact.word(clock(w.span().start_s()), at + "/start"),
-                Fact.of(
-                        figures.text(Measure.DURATION, w.duration_s()),
-                        at + "/duration_s",
-                        Measure.DURATION),
+                facts.clock(w.span().start_s(), at + "/start"),
+                facts.of(Measure.DURATION, w.duration_s(), at + "/duration_s"),
                 range(w),
-                Fact.of(
-                        figures.text(Measure.DISTANCE, w.separation_m()),
-                        at + "/separation_m",
-                        Measure.DISTANCE),
-                airspeed(w, at),
-                Fact.of(sink.toString(), at + "/sinkDifference_mps", Measure.SINK),
-                Fact.word(words.get("ended." + w.endedBy().key()), at + "/endedBy"));
-    }
-
-    private Fact airspeed(MatchedWindow w, String at) {
-        if (w.airspeedDifference_mps().isEmpty()) {
-            return Fact.missing(Figures.MISSING);
-        }
-        Line line = new Line();
-        figures.addUnit(
-                figures.addSigned(line, Measure.AIRSPEED, w.airspeedDifference_mps().getAsDouble()),
-                Measure.AIRSPEED);
-        return Fact.of(line.toString(), at + "/airspeedDifference_mps", Measure.AIRSPEED);
+                facts.of(Measure.DISTANCE, w.separation_m(), at + "/separation_m"),
+                facts.signed(
+                        Measure.AIRSPEED,
+                        w.airspeedDifference_mps(),
+                        at + "/airspeedDifference_mps"),
+                facts.signed(Measure.SINK, w.sinkDifference_mps(), at + "/sinkDifference_mps"),
+                facts.word("ended.", w.endedBy().key(), at + "/endedBy"));
     }
 
     private List<String> exceedances() {

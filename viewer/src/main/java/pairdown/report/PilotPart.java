@@ -1,10 +1,7 @@
 package pairdown.report;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.knowm.xchart.XYChart;
+
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.report.ReportModel.Chart;
@@ -18,10 +15,13 @@ import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
 /** The pilot's page: each time control faded, what power had just done, and what followed. */
 final class PilotPart {
-    private static final int WIDTH = 640;
-    private static final int HEIGHT = 260;
     private static final double MARGIN_S = 20;
 
     private final Debrief debrief;
@@ -103,7 +103,13 @@ final class PilotPart {
         }
         double[] span = around(tail);
         Map<Channel, Series> systems = lead.get().systems();
-        XYChart controls = ChartStyle.chart(WIDTH, HEIGHT, words.get("report.axis.seconds"), "%");
+        XYChart controls =
+                ChartStyle.chart(
+                        ChartStyle.BROAD,
+                        ChartStyle.LOW,
+                        words.get("report.axis.seconds"),
+                        "%",
+                        words.locale());
         int look = 0;
         for (Channel c : List.of(Channel.POWER_LEVER, Channel.ELEVATOR, Channel.RUDDER)) {
             if (systems.containsKey(c)) {
@@ -118,10 +124,11 @@ final class PilotPart {
                 .ifPresent(charts::add);
         XYChart effectiveness =
                 ChartStyle.chart(
-                        WIDTH,
-                        HEIGHT,
+                        ChartStyle.BROAD,
+                        ChartStyle.LOW,
                         words.get("report.axis.seconds"),
-                        words.get("report.axis.ratio"));
+                        words.get("report.axis.ratio"),
+                        words.locale());
         figure(effectiveness, tail, "effectiveness", span, 0);
         figure(effectiveness, tail, "retardingCoefficient", span, 1);
         ReportBuilder.chart(effectiveness, "effectiveness", words.get("report.chart.effectiveness"))

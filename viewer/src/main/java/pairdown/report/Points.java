@@ -40,11 +40,23 @@ final class Points {
     }
 
     List<Double> x() {
-        return thinned(x);
+        return unevenly(thinned(x));
     }
 
     List<Double> y() {
-        return thinned(y);
+        return unevenly(thinned(y));
+    }
+
+    /**
+     * With one more point halfway between the first two. Where points are evenly spaced the chart
+     * library labels its axes at the points, however odd their numbers; else at round ones.
+     */
+    private static List<Double> unevenly(List<Double> values) {
+        List<Double> out = new ArrayList<>(values);
+        if (values.size() > 1) {
+            out.add(1, (values.get(0) + values.get(1)) / 2);
+        }
+        return out;
     }
 
     /** Every n-th point, breaks kept. */

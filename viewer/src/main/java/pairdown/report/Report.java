@@ -6,16 +6,19 @@ import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import freemarker.template.TemplateMethodModelEx;
+
+import pairdown.attempt.Mark;
+import pairdown.debrief.Debrief;
+import pairdown.words.Figures;
+import pairdown.words.Units;
+import pairdown.words.Words;
+
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import pairdown.debrief.Debrief;
-import pairdown.words.Figures;
-import pairdown.words.Units;
-import pairdown.words.Words;
 
 /**
  * The report of one attempt as a self-contained page: valid both as HTML and as XML, for the PDF.
@@ -39,15 +42,16 @@ public final class Report {
     /**
      * The page.
      *
+     * @param marks moments that people marked; their notes go on the board
      * @param units what figures are shown in
-     * @param locale of texts and numbers
+     * @param words its texts; numbers are in their locale
      * @throws IOException if the template can't be read
      */
-    public static String html(Debrief debrief, Units units, Locale locale, Pictures pictures)
+    public static String html(
+            Debrief debrief, List<Mark> marks, Units units, Words words, Pictures pictures)
             throws IOException {
-        Words words = Words.of(locale);
-        Figures figures = new Figures(units, locale);
-        ReportModel model = new ReportBuilder(debrief, words, figures, pictures).build();
+        Figures figures = new Figures(units, words.locale());
+        ReportModel model = new ReportBuilder(debrief, marks, words, figures, pictures).build();
         Template template = TEMPLATES.getTemplate("report.ftlh", Locale.ROOT);
         StringWriter out = new StringWriter();
         try {

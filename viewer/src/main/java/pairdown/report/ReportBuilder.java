@@ -1,31 +1,42 @@
 package pairdown.report;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import org.knowm.xchart.XYChart;
+
+import pairdown.attempt.Mark;
 import pairdown.clock.ClockResult;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.JsonValues;
 import pairdown.phase.Event;
 import pairdown.report.ReportModel.Chart;
 import pairdown.report.ReportModel.EventRow;
+import pairdown.report.ReportModel.FindingRow;
 import pairdown.report.ReportModel.PairSection;
 import pairdown.report.ReportModel.Picture;
 import pairdown.report.ReportModel.TrustChart;
 import pairdown.words.Figures;
 import pairdown.words.Words;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.Collectors;
+
 /** Makes the report's model from a debrief: what is said, with which figures, in which order. */
 final class ReportBuilder {
+    private static final int BROAD_FROM = 700;
+
     private final Debrief debrief;
+    private final List<Mark> marks;
     private final Words words;
     private final Figures figures;
     private final Pictures pictures;
 
-    ReportBuilder(Debrief debrief, Words words, Figures figures, Pictures pictures) {
+    ReportBuilder(
+            Debrief debrief, List<Mark> marks, Words words, Figures figures, Pictures pictures) {
         this.debrief = debrief;
+        this.marks = List.copyOf(marks);
         this.words = words;
         this.figures = figures;
         this.pictures = pictures;
@@ -35,24 +46,21 @@ final class ReportBuilder {
         CompletableFuture<Optional<Picture>> boardPicture =
                 BoardPicture.order(debrief, words, figures, pictures);
         List<PairPart> pairs = pairs();
-        BoardPart board = new BoardPart(debrief, words, figures);
         String day = new JsonValues(debrief.axis()).time(debrief.span().start_s()).substring(0, 10);
+        List<FindingRow> findings = new FindingPart(debrief, words, figures).rows();
         List<TrustChart> trustCharts = trustCharts();
         List<PairSection> pairSections = pairs.stream().map(PairPart::section).toList();
         return new ReportModel(
-                words.locale().getLanguage(),
+                words.language(),
                 debrief.attempt().title().orElse(words.get("report.title")),
                 debrief.attempt().id(),
                 day,
                 cautions(),
                 new TrustPart(debrief, words, figures).rows(),
                 notes(),
-                board.flyers(),
-                boardPicture.join().stream().toList(),
+                new BoardPart(debrief, marks, words, figures).page(boardPicture.join(), findings),
                 pictures.whyNone().map(why -> words.get("report.pictures.none", why)).orElse(""),
-                new FindingPart(debrief, words, figures).rows(),
-                board.heightBudget(),
-                board.heightBudgetSays(),
+                findings,
                 pairSections,
                 trustCharts,
                 new PilotPart(debrief, words, figures).page(),
@@ -86,49 +94,61 @@ final class ReportBuilder {
     }
 
     private List<TrustChart> trustCharts() {
-        TrustCharts charts = new TrustCharts(figures);
+        TrustCharts charts = new TrustCharts(words, figures);
         List<TrustChart> out = new ArrayList<>();
         int n = 0;
         for (ClockResult clock : debrief.clock()) {
             if (clock.curve().isPresent()) {
                 String heading =
                         words.get("report.clock.heading", clock.participant(), clock.file());
-                out.add(
-                        trustChart(
-                                "clock" + n++,
-                                heading,
-                                charts.offsets(clock, clock.curve().get()),
-                                "report.clock.caption"));
+                String caption =
+                        clock.zero().isPresent()
+                                ? "report.recorder.caption"
+                                : "report.clock.caption";
+                XYChart chart = charts.offsets(clock, clock.curve().get(), debrief.axis());
+                add(out, "clock" + n++, heading, chart, caption);
             }
         }
-        out.add(
-                trustChart(
-                        "heights",
-                        words.get("report.heights.heading"),
-                        charts.heights(debrief),
-                        "report.heights.caption"));
+        add(
+                out,
+                "heights",
+                words.get("report.heights.heading"),
+                charts.heights(debrief),
+                "report.heights.caption");
+        add(
+                out,
+                "biases",
+                words.get("report.biases.heading"),
+                charts.biases(debrief),
+                "report.biases.caption");
         if (debrief.wind().isKnown()) {
-            out.add(
-                    trustChart(
-                            "wind",
-                            words.get("report.wind.heading", debrief.wind().method()),
-                            charts.wind(debrief.wind()),
-                            "report.wind.caption"));
+            String heading = words.get("report.wind.heading", windFrom());
+            add(out, "wind", heading, charts.wind(debrief.wind()), "report.wind.caption");
         }
         return out;
     }
 
-    private TrustChart trustChart(String name, String heading, XYChart chart, String captionKey) {
-        return new TrustChart(heading, chart(chart, name, words.get(captionKey)).orElse(NO_CHART));
+    private String windFrom() {
+        return Arrays.stream(debrief.wind().method().split("\\+"))
+                .map(method -> words.has("wind." + method) ? words.get("wind." + method) : method)
+                .collect(Collectors.joining(", "));
     }
 
-    private static final Chart NO_CHART = new Chart("", "");
+    private void add(
+            List<TrustChart> out, String name, String heading, XYChart chart, String captionKey) {
+        chart(chart, name, words.get(captionKey))
+                .ifPresent(drawn -> out.add(new TrustChart(heading, drawn)));
+    }
 
     /** The chart as SVG, or nothing where it has no line. */
     static Optional<Chart> chart(XYChart chart, String name, String caption) {
         return chart.getSeriesMap().isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Chart(Svg.of(chart, name, caption), caption));
+                : Optional.of(
+                        new Chart(
+                                Svg.of(chart, name, caption),
+                                caption,
+                                chart.getWidth() > BROAD_FROM ? "broad" : "half"));
     }
 
     private List<EventRow> events() {

@@ -9,7 +9,6 @@ import java.util.List;
  * @param lang the page's language
  * @param title heading
  * @param date the attempt's UTC date
- * @param boardPictures one in grey, where pictures can be made
  * @param whyNoPictures where they can't: why, and what would mend it; else empty
  * @param notes what was assumed or can't be known beyond single logs
  */
@@ -21,12 +20,9 @@ public record ReportModel(
         List<String> cautions,
         List<TrustRow> trust,
         List<String> notes,
-        List<FlyerLine> flyers,
-        List<Picture> boardPictures,
+        BoardPage board,
         String whyNoPictures,
         List<FindingRow> findings,
-        List<HeightPart> heightBudget,
-        String heightBudgetSays,
         List<PairSection> pairs,
         List<TrustChart> trustCharts,
         PilotPage pilot,
@@ -45,30 +41,67 @@ public record ReportModel(
             String lost,
             List<String> warnings) {}
 
-    /** One flyer's line on the board. */
+    /**
+     * The sheet for the board.
+     *
+     * @param density how close its lines stand: {@code roomy} or {@code tight}
+     * @param moreFlyers says how many had no room, or empty
+     * @param pictures one in grey, where pictures can be made
+     * @param closing one chart, where there is something to draw
+     * @param moreFindings says how many had no room, or empty
+     * @param notes that people typed
+     * @param noteLines how many lines notes have, typed or left for a pen
+     */
+    public record BoardPage(
+            String density,
+            List<FlyerLine> flyers,
+            String moreFlyers,
+            List<Picture> pictures,
+            List<Chart> closing,
+            List<HeightPart> budget,
+            String budgetSays,
+            List<FindingRow> findings,
+            String moreFindings,
+            List<String> notes,
+            int noteLines) {}
+
+    /**
+     * One flyer's line on the board.
+     *
+     * @param range of the longest match within one sigma: from, to; empty without a match
+     * @param nearestIsGap whether {@code nearest} is a gap to a slot, else a separation
+     * @param worstClosing speed and limit, or one entry that says there was none
+     * @param says what the verdict means
+     * @param gaps in each of the flyer's logs
+     */
     public record FlyerLine(
             String flyer,
             Fact gate,
             Fact medianGap,
             Fact longestMatch,
-            Fact closest,
-            Fact worstClosing,
+            List<Fact> range,
+            Fact nearest,
+            boolean nearestIsGap,
+            List<Fact> worstClosing,
             Fact heightLeft,
             Fact verdict,
-            String trust) {}
+            String says,
+            Fact clockSigma,
+            Fact distanceSigma,
+            List<Fact> gaps) {}
 
     public record FindingRow(
             String rule,
             String who,
-            String outcome,
+            Fact outcome,
             String outcomeKey,
             Fact value,
             Fact limit,
-            String time,
+            Fact time,
             String reason) {}
 
     /** A part of the height from exit to break-off and what it was used for. */
-    public record HeightPart(String name, String amount, int share_pct, String look) {}
+    public record HeightPart(String name, Fact amount, int share_pct, String look) {}
 
     /** One pair for the coach. */
     public record PairSection(
@@ -93,8 +126,12 @@ public record ReportModel(
     /** A picture made by the viewer, as a data URI. */
     public record Picture(String source, String caption) {}
 
-    /** A chart and the sentence that says how to read it. */
-    public record Chart(String svg, String caption) {}
+    /**
+     * A chart and the sentence that says how to read it.
+     *
+     * @param look {@code half} a page wide, or {@code broad}
+     */
+    public record Chart(String svg, String caption, String look) {}
 
     public record TrustChart(String heading, Chart chart) {}
 

@@ -1,8 +1,5 @@
 package pairdown.report;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import pairdown.clock.ClockResult;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.LogQuality;
@@ -13,6 +10,10 @@ import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /** What to trust: one row a log. */
 final class TrustPart {
@@ -49,7 +50,7 @@ final class TrustPart {
                 q.participant(),
                 q.file(),
                 q.format().orElse(words.get("report.notRead")),
-                Fact.word(String.valueOf(q.fixes()), at + "/fixes"),
+                new Facts(debrief.axis(), words, figures).count(q.fixes(), at + "/fixes"),
                 q.rate_Hz().isPresent()
                         ? String.format(words.locale(), "%.1f Hz", q.rate_Hz().getAsDouble())
                         : Figures.MISSING,

@@ -1,12 +1,13 @@
 package pairdown.words;
 
+import pairdown.time.TimeAxis;
+import pairdown.units.Estimate;
+import pairdown.units.Unit;
+
 import java.text.DecimalFormatSymbols;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import pairdown.time.TimeAxis;
-import pairdown.units.Estimate;
-import pairdown.units.Unit;
 
 /**
  * Figures as a person reads them: in chosen units, with the locale's decimal sign and as many
@@ -117,7 +118,7 @@ public final class Figures {
             case DISTANCE -> unit == Unit.METRE && Math.abs(value) < WHOLE_METRES_FROM_M ? 1 : 0;
             case HEIGHT, SHARE, ANGLE -> 0;
             case DURATION, TURN_RATE -> 1;
-            case RATIO -> 2;
+            case RATIO, OFFSET -> 2;
         };
     }
 

@@ -14,6 +14,8 @@ public enum Measure {
     CLOSURE,
     /** A length of time (s). */
     DURATION,
+    /** An error of a clock (s): to the hundredth. */
+    OFFSET,
     /** A direction or an angle (degrees). */
     ANGLE,
     /** A rate of turn (degrees per second). */

@@ -85,7 +85,7 @@ public record Units(Unit airspeed, Unit sink, Unit height, Unit distance, Unit c
             case HEIGHT -> height;
             case DISTANCE -> distance;
             case CLOSURE -> closure;
-            case DURATION -> Unit.SECOND;
+            case DURATION, OFFSET -> Unit.SECOND;
             case ANGLE, TURN_RATE -> Unit.DEGREE;
             case SHARE, RATIO -> Unit.PERCENT;
         };

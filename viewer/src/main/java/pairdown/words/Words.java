@@ -15,11 +15,13 @@ public final class Words {
     private static final String BUNDLE = "pairdown.words.words";
 
     private final Locale locale;
-    private final Map<String, String> texts = new HashMap<>();
+    private final String language;
+    private final Map<String, String> texts;
 
-    private Words(Locale locale, ResourceBundle bundle) {
+    private Words(Locale locale, String language, Map<String, String> texts) {
         this.locale = locale;
-        bundle.keySet().forEach(key -> texts.put(key, bundle.getString(key)));
+        this.language = language;
+        this.texts = texts;
     }
 
     /** The texts of a locale, in English where there is no translation. */
@@ -27,11 +29,30 @@ public final class Words {
         ResourceBundle.Control noDefault =
                 ResourceBundle.Control.getNoFallbackControl(
                         ResourceBundle.Control.FORMAT_PROPERTIES);
-        return new Words(locale, ResourceBundle.getBundle(BUNDLE, locale, noDefault));
+        ResourceBundle bundle = ResourceBundle.getBundle(BUNDLE, locale, noDefault);
+        Map<String, String> texts = new HashMap<>();
+        bundle.keySet().forEach(key -> texts.put(key, bundle.getString(key)));
+        String found = bundle.getLocale().getLanguage();
+        return new Words(locale, found.isEmpty() ? "en" : found, texts);
     }
 
+    /**
+     * Texts from elsewhere.
+     *
+     * @param locale of the texts and of the numbers beside them
+     */
+    public static Words of(Locale locale, Map<String, String> texts) {
+        return new Words(locale, locale.getLanguage(), new HashMap<>(texts));
+    }
+
+    /** What numbers are formatted for. */
     public Locale locale() {
         return locale;
+    }
+
+    /** The language that the texts are in, by its two letters. */
+    public String language() {
+        return language;
     }
 
     /**

@@ -1,10 +1,32 @@
 package pairdown.app;
 
+import pairdown.attempt.AttemptFolder;
+import pairdown.debrief.Debrief;
+import pairdown.debrief.Debriefer;
+import pairdown.track.UnusableInputException;
+
 import java.nio.file.Path;
 
-/** Where the sample attempt lies, as tests find it. */
-final class Sample {
-    static final Path FOLDER = Path.of("..", "sample-tracks", "2031-05-14-11");
+/** The sample attempt that tests of whole outputs share, debriefed once. */
+public final class Sample {
+    public static final Path FOLDER = Path.of("..", "sample-tracks", "2031-05-14-11");
 
     private Sample() {}
+
+    /** Its debrief. */
+    public static Debrief debrief() {
+        return Once.DEBRIEF;
+    }
+
+    private static final class Once {
+        private static final Debrief DEBRIEF = debriefed();
+
+        private static Debrief debriefed() {
+            try {
+                return Debriefer.debrief(AttemptFolder.open(FOLDER), step -> {});
+            } catch (UnusableInputException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
 }

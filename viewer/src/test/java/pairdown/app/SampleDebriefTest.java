@@ -7,17 +7,45 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 
+import nu.validator.htmlparser.common.XmlViolationPolicy;
+import nu.validator.htmlparser.sax.HtmlParser;
+
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.xml.sax.ErrorHandler;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXParseException;
+import org.xml.sax.helpers.DefaultHandler;
 
+import pairdown.words.Figures;
+import pairdown.words.Units;
+import pairdown.words.Words;
+
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The main job on the sample attempt, through the command line. */
 class SampleDebriefTest {
-    private static final Path SAMPLE = Sample.FOLDER;
+    private static final Words WORDS = Words.of(Locale.ENGLISH);
+    private static final Figures FIGURES = new Figures(Units.MILES, Locale.ENGLISH);
 
     /** Words that no output may say of a flight. */
     private static final Pattern NEVER_SAID =
@@ -31,7 +59,8 @@ class SampleDebriefTest {
     @BeforeAll
     static void debriefTheSample() throws Exception {
         assertEquals(
-                ExitStatus.DONE, Main.run("debrief", SAMPLE.toString(), "--out", out.toString()));
+                ExitStatus.DONE,
+                Main.run("debrief", Sample.FOLDER.toString(), "--out", out.toString()));
         debrief = new JsonMapper().readTree(out.resolve("debrief.json").toFile());
         report = Files.readString(out.resolve("report.html"));
     }
@@ -56,14 +85,118 @@ class SampleDebriefTest {
     }
 
     @Test
-    void everyFigureOfTheReportStandsInTheResultFile() {
-        var from = Pattern.compile("data-from=\"([^\"]+)\"").matcher(report);
-        int figures = 0;
-        while (from.find()) {
-            figures++;
-            assertFalse(debrief.at(from.group(1)).isMissingNode(), from.group(1));
+    void everyFigureOfTheReportReadsAsTheResultFileSays() {
+        List<Traced> figures = Traced.on(report);
+        for (Traced figure : figures) {
+            assertEquals(
+                    Optional.of(figure.shownUnsigned()),
+                    figure.wanted(debrief, WORDS, FIGURES),
+                    figure::toString);
         }
-        assertTrue(figures > 10, "only " + figures + " figures");
+        assertTrue(figures.size() > 30, "only " + figures.size() + " figures");
+    }
+
+    /** Every number on the board page is traced but names, dates, scales and the thresholds. */
+    @Test
+    void theBoardPageHasNoNumberThatIsNotTraced() {
+        String board = report.substring(report.indexOf("<section class=\"sheet board"));
+        String figures =
+                board.substring(board.indexOf("<thead>"), board.indexOf("<p class=\"footer\""));
+        String untraced =
+                figures.replaceAll("(?s)<span class=\"fact\".*?</span>", "")
+                        .replaceAll("(?s)<div class=\"pair-of\">.*?<h3>", "")
+                        .replaceAll("<[^>]*>", " ")
+                        .replace("&#39;", "'");
+        assertFalse(Pattern.compile("\\d").matcher(untraced).find(), untraced);
+    }
+
+    @Test
+    void theReportIsHtmlWithoutAnError() throws Exception {
+        List<String> errors = new ArrayList<>();
+        HtmlParser parser = new HtmlParser(XmlViolationPolicy.ALLOW);
+        parser.setErrorHandler(new Noted(errors));
+        parser.setContentHandler(new DefaultHandler());
+        parser.parse(new InputSource(new StringReader(report)));
+        assertEquals(List.of(), errors);
+    }
+
+    @Test
+    void theReportIsOneFileThatAsksForNothingElse() {
+        Matcher link =
+                Pattern.compile("(src|href|url\\()\\s*=?\\s*[\"']?([^\"')\\s>]*)").matcher(report);
+        while (link.find()) {
+            String to = link.group(2);
+            assertTrue(to.startsWith("data:") || to.startsWith("#"), link.group());
+        }
+        assertFalse(report.contains("<script"));
+        assertFalse(report.contains("@import"));
+    }
+
+    @Test
+    void theReportIsLightEnoughToSend() {
+        assertTrue(report.length() < 3_000_000, report.length() + " characters");
+    }
+
+    @Test
+    void theBoardPageIsOnePageOfThePdfInBlackAndWhite() throws Exception {
+        try (PDDocument pdf = Loader.loadPDF(out.resolve("report.pdf").toFile())) {
+            String board = textOf(pdf, 2);
+            assertTrue(board.startsWith("Board page"), board);
+            assertTrue(board.contains("Next gate:"), board);
+            assertTrue(board.contains("Judged by:"), board);
+            assertTrue(textOf(pdf, 3).startsWith("For the coach"), () -> "no coach's page");
+            BufferedImage page = new PDFRenderer(pdf).renderImageWithDPI(1, 50);
+            for (int y = 0; y < page.getHeight(); y++) {
+                for (int x = 0; x < page.getWidth(); x++) {
+                    Color c = new Color(page.getRGB(x, y));
+                    int spread =
+                            Math.max(c.getRed(), Math.max(c.getGreen(), c.getBlue()))
+                                    - Math.min(c.getRed(), Math.min(c.getGreen(), c.getBlue()));
+                    assertTrue(spread < 12, "colour at " + x + ", " + y + ": " + c);
+                }
+            }
+        }
+    }
+
+    @Test
+    void everyPageOfThePdfIsA4AndBringsItsFonts() throws Exception {
+        try (PDDocument pdf = Loader.loadPDF(out.resolve("report.pdf").toFile())) {
+            for (PDPage page : pdf.getPages()) {
+                assertEquals(PDRectangle.A4.getWidth(), page.getMediaBox().getWidth(), 0.5);
+                assertEquals(PDRectangle.A4.getHeight(), page.getMediaBox().getHeight(), 0.5);
+                for (COSName name : page.getResources().getFontNames()) {
+                    assertTrue(page.getResources().getFont(name).isEmbedded(), name.getName());
+                }
+            }
+            assertFalse(textOf(pdf, 1, pdf.getNumberOfPages()).contains("#"), "a glyph is missing");
+        }
+    }
+
+    private static String textOf(PDDocument pdf, int page) throws IOException {
+        return textOf(pdf, page, page);
+    }
+
+    private static String textOf(PDDocument pdf, int first, int last) throws IOException {
+        PDFTextStripper text = new PDFTextStripper();
+        text.setStartPage(first);
+        text.setEndPage(last);
+        return text.getText(pdf);
+    }
+
+    /** Keeps a parser's errors; its warnings are about other uses than HTML. */
+    private record Noted(List<String> errors) implements ErrorHandler {
+        @Override
+        public void warning(SAXParseException e) {}
+
+        @Override
+        public void error(SAXParseException e) {
+            errors.add(e.getLineNumber() + ": " + e.getMessage());
+        }
+
+        @Override
+        public void fatalError(SAXParseException e) {
+            error(e);
+        }
     }
 
     @Test

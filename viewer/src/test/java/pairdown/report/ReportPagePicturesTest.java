@@ -4,6 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+
+import pairdown.debrief.Debrief;
+import pairdown.replay.SyntheticDebrief;
+import pairdown.words.Units;
+import pairdown.words.Words;
+
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -15,22 +22,20 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.Test;
-import pairdown.debrief.Debrief;
-import pairdown.replay.SyntheticDebrief;
-import pairdown.words.Units;
 
 /** Which pictures a report asks for, and how it goes on without them. */
 class ReportPagePicturesTest {
     private static final Debrief DEBRIEF = new SyntheticDebrief().build();
+    private static final Words WORDS = Words.of(Locale.ENGLISH);
     private static final Pattern SOURCE =
             Pattern.compile("src=\"data:image/jpeg;base64,([^\"]+)\"");
 
     @Test
     void everyPairIsShownAtItsClosestFromThreePlacesAndOnItsWayFromTwo() throws IOException {
         Recorder recorder = new Recorder();
-        String page = Report.html(DEBRIEF, Units.MILES, Locale.ENGLISH, recorder);
+        String page = Report.html(DEBRIEF, List.of(), Units.MILES, WORDS, recorder);
         long pairs = DEBRIEF.pairs().stream().filter(p -> p.closest().isPresent()).count();
         assertTrue(pairs > 0);
         assertEquals(5 * pairs + 1, recorder.views.size());
@@ -40,7 +45,7 @@ class ReportPagePicturesTest {
 
     @Test
     void theBoardPagesPictureIsGreyAndComesFirst() throws IOException {
-        String page = Report.html(DEBRIEF, Units.MILES, Locale.ENGLISH, new Recorder());
+        String page = Report.html(DEBRIEF, List.of(), Units.MILES, WORDS, new Recorder());
         List<BufferedImage> shown = sources(page);
         assertEquals(1, shown.get(0).getRaster().getNumBands());
         assertEquals(3, shown.get(1).getRaster().getNumBands());
@@ -48,14 +53,14 @@ class ReportPagePicturesTest {
 
     @Test
     void whereNothingCanDrawTheReportSaysWhatWouldMendIt() throws IOException {
-        String page = Report.html(DEBRIEF, Units.MILES, Locale.ENGLISH, new Unable());
+        String page = Report.html(DEBRIEF, List.of(), Units.MILES, WORDS, new Unable());
         assertTrue(page.contains("install libsomething"), "the mend is missing");
         assertFalse(page.contains("<img"));
     }
 
     @Test
     void picturesThatNobodyWantedAreNotMissed() throws IOException {
-        String page = Report.html(DEBRIEF, Units.MILES, Locale.ENGLISH, Pictures.NONE);
+        String page = Report.html(DEBRIEF, List.of(), Units.MILES, WORDS, Pictures.NONE);
         assertFalse(page.contains("no pictures"));
         assertFalse(page.contains("<img"));
     }

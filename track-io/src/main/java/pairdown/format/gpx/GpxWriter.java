@@ -1,5 +1,13 @@
 package pairdown.format.gpx;
 
+import pairdown.format.source.Decimal;
+import pairdown.format.source.NamedTracksWriter;
+import pairdown.format.source.Segments;
+import pairdown.format.source.Text;
+import pairdown.track.Channel;
+import pairdown.track.EllipsoidHeight;
+import pairdown.track.Track;
+
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -7,19 +15,14 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import pairdown.format.source.Decimal;
-import pairdown.format.source.Segments;
-import pairdown.format.source.TrackWriter;
-import pairdown.track.Channel;
-import pairdown.track.EllipsoidHeight;
-import pairdown.track.Track;
+import java.util.Map;
 
 /**
  * Writes GPX 1.1: a track with a segment for each stretch without a gap, {@code ele} above sea
  * level with the separation it goes with in {@code geoidheight}, and every other channel under its
  * own name as an extension, because the schema has no place for it.
  */
-public final class GpxWriter implements TrackWriter {
+public final class GpxWriter implements NamedTracksWriter {
     /** The namespace of the extensions. */
     static final String NAMESPACE = "urn:pairdown:channels:1";
 
@@ -33,15 +36,42 @@ public final class GpxWriter implements TrackWriter {
 
     @Override
     public void write(Track track, OutputStream out) throws IOException {
+        write(out, w -> track(w, track, ""));
+    }
+
+    @Override
+    public void write(Map<String, Track> byName, OutputStream out) throws IOException {
+        write(
+                out,
+                w -> {
+                    for (Map.Entry<String, Track> named : byName.entrySet()) {
+                        String name = "<name>" + Text.xml(named.getKey()) + "</name>\n";
+                        track(w, named.getValue(), name);
+                    }
+                });
+    }
+
+    @FunctionalInterface
+    private interface Tracks {
+        void writeTo(Writer w) throws IOException;
+    }
+
+    private static void write(OutputStream out, Tracks tracks) throws IOException {
         Writer w = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
         w.write(
                 """
                 <?xml version="1.0" encoding="UTF-8"?>
                 <gpx version="1.1" creator="Pairdown" xmlns="http://www.topografix.com/GPX/1/1"
                      xmlns:pd="%s">
-                <trk>
                 """
                         .formatted(NAMESPACE));
+        tracks.writeTo(w);
+        w.write("</gpx>\n");
+        w.flush();
+    }
+
+    private static void track(Writer w, Track track, String name) throws IOException {
+        w.write("<trk>\n" + name);
         List<Channel> extras = Segments.extras(track);
         for (List<Integer> segment : Segments.of(track)) {
             w.write("<trkseg>\n");
@@ -50,8 +80,7 @@ public final class GpxWriter implements TrackWriter {
             }
             w.write("</trkseg>\n");
         }
-        w.write("</trk>\n</gpx>\n");
-        w.flush();
+        w.write("</trk>\n");
     }
 
     private static void point(Writer w, Track track, int row, List<Channel> extras)

@@ -31,4 +31,12 @@ public final class Text {
         }
         return out.append(text.length() > SHOWN ? "…'" : "'").toString();
     }
+
+    /** A name as XML text or in an attribute. */
+    public static String xml(String name) {
+        return name.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
+    }
 }
