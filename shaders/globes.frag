@@ -1,15 +1,14 @@
 // Spheres and ellipsoids: nearly clear in the middle, their colour towards the edge.
 // In: place relative to the camera (m), normal.
-// Adjust: colour through a uniform; RIM and BODY below.
+// Adjust: colour through a uniform; BODY below.
 #version 330 core
 const float BODY = 0.06; // share of the opacity in the middle
-const float RIM = 3.0;   // how narrow the edge is
 uniform vec4 colour;
 in vec3 v_relative_m;
 in vec3 v_normal;
 out vec4 result;
 
 void main() {
-    float facing = abs(dot(normalize(v_normal), normalize(v_relative_m)));
-    result = vec4(colour.rgb, colour.a * (BODY + (1.0 - BODY) * pow(1.0 - facing, RIM)));
+    float edge = 1.0 - abs(dot(normalize(v_normal), normalize(v_relative_m)));
+    result = vec4(colour.rgb, colour.a * (BODY + (1.0 - BODY) * edge * edge * edge));
 }

@@ -15,6 +15,5 @@ void main() {
         float at = mod(v_along_px + v_look_px.z, 2.0 * v_look_px.y);
         cover *= clamp(v_look_px.y - at + 0.5, 0.0, 1.0) + clamp(at - 2.0 * v_look_px.y + 0.5, 0.0, 1.0);
     }
-    if (cover < 0.004) discard;
     colour = vec4(v_colour.rgb, v_colour.a * cover);
 }

@@ -1,7 +1,7 @@
 // Turns a segment between two clip-space points into a quad of constant width on screen.
 // corner: 0..3 of a triangle strip; width_px: full width; viewport_px: size of the picture's part.
 // Ends behind the camera are cut at the near plane, so that a line past the eye stays straight.
-const float EDGE_PX = 1.0; // room on each side for the soft edge
+const float EDGE_PX = 0.5; // room on each side for the soft edge
 
 vec4 lineCorner(vec4 a, vec4 b, float width_px, vec2 viewport_px, int corner, out float across_px, out float along_px) {
     float nearA = a.z + a.w;

@@ -1,6 +1,8 @@
 package pairdown.app;
 
+import com.sun.management.OperatingSystemMXBean;
 import com.sun.management.ThreadMXBean;
+
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.Locale;
@@ -13,12 +15,21 @@ final class FrameTable {
     /** Frames before counting: the compiler is still at work, samples are taken first. */
     private static final int WARM_UP = 60;
 
+    /** Names of the columns of {@link #row}. */
+    static final String HEAD =
+            "shown                  size        segments  median ms   99 % ms  slowest ms"
+                    + "  CPU ms a frame  bytes a frame";
+
+    private final OperatingSystemMXBean system =
+            (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
     private final ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     private final double[] time_ms;
     private final long[] allocated;
     private int frame = -WARM_UP;
     private long started_ns;
     private long allocatedBefore;
+    private long cpuBefore_ns;
+    private double cpu_ms;
 
     FrameTable(int frames) {
         time_ms = new double[frames];
@@ -30,6 +41,9 @@ final class FrameTable {
     }
 
     void begin() {
+        if (frame == 0) {
+            cpuBefore_ns = system.getProcessCpuTime();
+        }
         allocatedBefore = threads.getCurrentThreadAllocatedBytes();
         started_ns = System.nanoTime();
     }
@@ -42,6 +56,28 @@ final class FrameTable {
             allocated[frame] = bytes;
         }
         frame++;
+        if (isFull()) {
+            cpu_ms = (system.getProcessCpuTime() - cpuBefore_ns) / 1e6 / time_ms.length;
+        }
+    }
+
+    /** The figures on one line, under {@link #HEAD}. */
+    String row(String load, int width_px, int height_px, int segments) {
+        double[] times = time_ms.clone();
+        Arrays.sort(times);
+        long[] bytes = allocated.clone();
+        Arrays.sort(bytes);
+        return String.format(
+                Locale.ROOT,
+                "%-22s %-11s %8d %10.2f %9.2f %11.2f %15.2f %14d",
+                load,
+                width_px + "×" + height_px,
+                segments,
+                at(times, 0.5),
+                at(times, 0.99),
+                times[times.length - 1],
+                cpu_ms,
+                bytes[bytes.length / 2]);
     }
 
     /** The table, as printed. */
@@ -60,6 +96,7 @@ final class FrameTable {
                 median              %.2f ms
                 99th percentile     %.2f ms
                 slowest             %.2f ms
+                processor time      %.2f ms a frame, all threads
                 allocation, median  %d bytes a frame
                 allocation, mean    %.0f bytes a frame""",
                 renderer,
@@ -72,6 +109,7 @@ final class FrameTable {
                 at(times, 0.5),
                 at(times, 0.99),
                 times[times.length - 1],
+                cpu_ms,
                 bytes[bytes.length / 2],
                 Arrays.stream(bytes).average().orElse(0));
     }

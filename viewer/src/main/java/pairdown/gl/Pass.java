@@ -47,6 +47,13 @@ public final class Pass {
         glDisable(GL_CULL_FACE);
     }
 
+    /** Translucent hulls: only the side that faces the camera. */
+    public static void outside() {
+        translucent();
+        glEnable(GL_CULL_FACE);
+        glCullFace(GL_BACK);
+    }
+
     /** On top of everything. */
     public static void onTop() {
         translucent();
@@ -57,6 +64,7 @@ public final class Pass {
     public static void end() {
         glDepthMask(true);
         glDisable(GL_DEPTH_TEST);
+        glDisable(GL_CULL_FACE);
         glDisable(GL_BLEND);
         org.lwjgl.opengl.GL30.glBindVertexArray(0);
         org.lwjgl.opengl.GL20.glUseProgram(0);

@@ -3,19 +3,21 @@ package pairdown.gl;
 import static org.lwjgl.nanovg.NanoVG.*;
 import static org.lwjgl.opengl.GL30.*;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lwjgl.nanovg.NVGColor;
 import org.lwjgl.nanovg.NVGPaint;
 import org.lwjgl.nanovg.NanoVGGL3;
 import org.lwjgl.system.MemoryUtil;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.IntBuffer;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * The canvas on the current OpenGL context, through NanoVG. One frame is {@link #begin}, the verbs,
@@ -36,6 +38,7 @@ public final class VectorCanvas implements Canvas, AutoCloseable {
     private ByteBuffer text = MemoryUtil.memAlloc(FIRST_TEXT_BYTES);
     private int width_px;
     private int height_px;
+    private final IntBuffer bound = MemoryUtil.memAllocInt(1);
     private int framebuffer;
     private @Nullable KeptPicture painting;
 
@@ -95,7 +98,8 @@ public final class VectorCanvas implements Canvas, AutoCloseable {
     public void begin(int width_px, int height_px) {
         this.width_px = width_px;
         this.height_px = height_px;
-        this.framebuffer = glGetInteger(GL_FRAMEBUFFER_BINDING);
+        nglGetIntegerv(GL_FRAMEBUFFER_BINDING, MemoryUtil.memAddress0(bound));
+        this.framebuffer = bound.get(0);
         clipDepth = 0;
         glViewport(0, 0, width_px, height_px);
         glClear(GL_STENCIL_BUFFER_BIT);
@@ -347,6 +351,7 @@ public final class VectorCanvas implements Canvas, AutoCloseable {
         NanoVGGL3.nvgDelete(vg);
         fonts.forEach(MemoryUtil::memFree);
         MemoryUtil.memFree(text);
+        MemoryUtil.memFree(bound);
         colour.free();
         paint.free();
     }

@@ -1,9 +1,8 @@
 package pairdown.replay;
 
-import java.util.List;
-import java.util.Optional;
 import org.joml.Vector3d;
 import org.joml.Vector3f;
+
 import pairdown.attempt.LeverArm;
 import pairdown.attempt.Role;
 import pairdown.camera.Easing;
@@ -11,6 +10,9 @@ import pairdown.camera.Ground;
 import pairdown.camera.Orbit;
 import pairdown.camera.Pose;
 import pairdown.camera.Vantage;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Stands the camera at the chosen vantage point. The pose is a pure function of the moment and the
@@ -24,6 +26,8 @@ public final class Camera {
     private final Ground ground;
     private final Framing framing;
     private final Moment held;
+    private final Optional<LeverArm> leftSlot;
+    private final Optional<LeverArm> rightSlot;
     private final Pose from = new Pose();
     private final Pose goal = new Pose();
     private final Vector3d eye = new Vector3d();
@@ -40,6 +44,8 @@ public final class Camera {
         this.ground = ground;
         this.framing = new Framing(recording, ground);
         this.held = new Moment(recording);
+        this.leftSlot = slot(held, -1);
+        this.rightSlot = slot(held, 1);
     }
 
     /**
@@ -56,13 +62,14 @@ public final class Camera {
             double aspect,
             double elapsed_s,
             Pose into) {
-        boolean changed = at.isPresent() && !at.get().equals(vantage);
-        if (changed) {
-            from.set(into);
-            leave(moment, view);
-            moved_s = 0;
+        if (at.isEmpty() || !at.get().equals(vantage)) {
+            if (at.isPresent()) {
+                from.set(into);
+                leave(moment, view);
+                moved_s = 0;
+            }
+            at = Optional.of(vantage);
         }
-        at = Optional.of(vantage);
         stand(moment, view, vantage, aspect, into);
         moved_s = Math.min(MOVE_S, moved_s + elapsed_s);
         if (moved_s < MOVE_S) {
@@ -165,8 +172,9 @@ public final class Camera {
             return;
         }
         place(lead.get(), 1.3f, side * 0.45f, 0.75f, eye);
-        if (slot(lead.get(), side).isPresent()) {
-            LeverArm slot = slot(lead.get(), side).get();
+        Optional<LeverArm> planned = side < 0 ? leftSlot : rightSlot;
+        if (planned.isPresent()) {
+            LeverArm slot = planned.get();
             place(
                     lead.get(),
                     (float) slot.ahead_m(),
@@ -188,9 +196,10 @@ public final class Camera {
             return;
         }
         place(lead.get(), 2.6f, side * 7.6f, 0.9f, eye);
-        Optional<Body> flyer = flyerOnSide(moment, side);
-        if (flyer.isPresent()) {
-            direction.set(flyer.get().east_m(), flyer.get().north_m(), flyer.get().up_m());
+        int number = flyerOnSide(moment, side);
+        if (number >= 0) {
+            Body flyer = moment.body(number);
+            direction.set(flyer.east_m(), flyer.north_m(), flyer.up_m());
             direction.sub(eye);
         } else {
             turn(lead.get(), -0.8f, side * 0.6f, -0.12f, direction);
@@ -199,30 +208,33 @@ public final class Camera {
         into.set(eye, direction, top, widest(view, 62), 0.1);
     }
 
-    /** The flyer between exit and opening whose slot is on that side. */
-    private static Optional<Body> flyerOnSide(Moment moment, int side) {
+    /** The number of the flyer between exit and opening whose slot is on that side; −1 for none. */
+    private static int flyerOnSide(Moment moment, int side) {
         List<Link> links = moment.links();
         for (int i = 0; i < links.size(); i++) {
             Link link = links.get(i);
-            boolean here =
-                    link.pair().slotArm().map(slot -> slot.right_m() * side > 0).orElse(false);
-            if (here && link.isPresent() && moment.body(link.flyer()).isPresent()) {
-                return Optional.of(moment.body(link.flyer()));
+            Optional<LeverArm> slot = link.pair().slotArm();
+            if (slot.isPresent()
+                    && slot.get().right_m() * side > 0
+                    && link.isPresent()
+                    && moment.body(link.flyer()).isPresent()) {
+                return link.flyer();
             }
         }
-        return Optional.empty();
+        return -1;
     }
 
     /** Looking at the slot, or at the lead where there is none; the head is the flyer's. */
     private void eyes(Moment moment, ViewState view, Optional<String> who, Pose into) {
-        Optional<Body> flyer = flyer(moment, who);
+        int number = flyer(moment, who);
         Optional<Body> lead = moment.subject();
-        if (flyer.isEmpty() || lead.isEmpty()) {
+        if (number < 0 || lead.isEmpty()) {
             framingFallback(moment, view, into);
             return;
         }
-        place(flyer.get(), 0.75f, 0, 0.15f, eye);
-        LeverArm arm = slotOf(moment, flyer.get());
+        Body flyer = moment.body(number);
+        place(flyer, 0.75f, 0, 0.15f, eye);
+        LeverArm arm = slotOf(moment, flyer);
         place(
                 lead.get(),
                 (float) arm.ahead_m(),
@@ -232,19 +244,19 @@ public final class Camera {
         direction.sub(eye);
         // In the slot itself there is no way to look to it: then ahead.
         double near = direction.length();
-        turn(flyer.get(), 1, 0, 0, spot);
+        turn(flyer, 1, 0, 0, spot);
         direction.normalize().lerp(spot, 1 - Easing.smooth((near - 1) / 4));
-        turn(flyer.get(), 0, 0, 1, top);
+        turn(flyer, 0, 0, 1, top);
         into.set(eye, direction, top, widest(view, 70), 0.1);
     }
 
     private void door(Moment moment, ViewState view, Pose into) {
-        Optional<Body> ship = withRole(moment, Role.JUMPSHIP);
-        if (ship.isEmpty()) {
+        int ship = withRole(moment, Role.JUMPSHIP);
+        if (ship < 0) {
             framingFallback(moment, view, into);
             return;
         }
-        place(ship.get(), -2.6f, -1.5f, 0.2f, eye);
+        place(moment.body(ship), -2.6f, -1.5f, 0.2f, eye);
         framing.fit(moment, moment.leadHeading_rad(), false);
         direction.set(framing.centre()).sub(eye);
         into.set(eye, direction, top.set(0, 0, 1), widest(view, 50), 0.1);
@@ -313,30 +325,33 @@ public final class Camera {
         into.set(arm.x, arm.y, arm.z);
     }
 
-    private static Optional<Body> flyer(Moment moment, Optional<String> who) {
+    /** The number of a flyer who is there; −1 for none. */
+    private static int flyer(Moment moment, Optional<String> who) {
         List<Body> bodies = moment.bodies();
         for (int i = 0; i < bodies.size(); i++) {
             Body body = bodies.get(i);
             boolean wanted = who.isPresent() ? body.id().equals(who.get()) : body.role().isJumper();
             if (wanted && body.isPresent()) {
-                return Optional.of(body);
+                return i;
             }
         }
-        return Optional.empty();
+        return -1;
     }
 
-    private static Optional<Body> withRole(Moment moment, Role role) {
+    private static int withRole(Moment moment, Role role) {
         List<Body> bodies = moment.bodies();
         for (int i = 0; i < bodies.size(); i++) {
             if (bodies.get(i).role() == role && bodies.get(i).isPresent()) {
-                return Optional.of(bodies.get(i));
+                return i;
             }
         }
-        return Optional.empty();
+        return -1;
     }
 
-    private static Optional<LeverArm> slot(Body lead, int side) {
-        return lead.participant().participant().slots().values().stream()
+    /** The lead's slot on a side: −1 left, 1 right. */
+    private static Optional<LeverArm> slot(Moment moment, int side) {
+        return moment.subject().stream()
+                .flatMap(lead -> lead.participant().participant().slots().values().stream())
                 .filter(slot -> slot.right_m() * side > 0)
                 .findFirst();
     }

@@ -1,13 +1,14 @@
 package pairdown.replay;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import pairdown.debrief.Debrief;
 import pairdown.geodesy.LocalFrame;
 import pairdown.pair.PairDebrief;
 import pairdown.track.Channel;
 import pairdown.track.Series;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * All that is drawn at an instant, as plain data. One is made for a replay and filled anew in every
@@ -17,6 +18,7 @@ public final class Moment {
     private final Recording recording;
     private final List<Body> bodies = new ArrayList<>();
     private final List<Link> links = new ArrayList<>();
+    private final Optional<Body> subject;
     private Optional<Ghost> ghost;
     private double t_s;
     private double leadHeading_rad;
@@ -32,6 +34,8 @@ public final class Moment {
         this.recording = recording;
         this.ghost = ghost;
         recording.participants().forEach(p -> bodies.add(new Body(p)));
+        int number = recording.subject();
+        this.subject = number < 0 ? Optional.empty() : Optional.of(bodies.get(number));
         for (PairDebrief pair : recording.debrief().pairs()) {
             Optional<Integer> lead = recording.indexOf(pair.lead());
             Optional<Integer> flyer = recording.indexOf(pair.flyer());
@@ -89,8 +93,7 @@ public final class Moment {
 
     /** The one the lead-fixed view follows; empty where nobody moves. */
     public Optional<Body> subject() {
-        int number = recording.subject();
-        return number < 0 ? Optional.empty() : Optional.of(bodies.get(number));
+        return subject;
     }
 
     public List<Link> links() {

@@ -3,9 +3,10 @@ package pairdown.scene;
 import org.joml.Matrix3f;
 import org.joml.Matrix4f;
 import org.joml.Vector3d;
-import org.joml.Vector3f;
-import pairdown.attempt.LeverArm;
+
+import pairdown.camera.Easing;
 import pairdown.gl.Mesh;
+import pairdown.gl.Pass;
 import pairdown.gl.Shader;
 import pairdown.gl.Shaders;
 import pairdown.gl.Uniform;
@@ -15,6 +16,9 @@ import pairdown.replay.Link;
 import pairdown.replay.Moment;
 import pairdown.replay.ViewState;
 import pairdown.theme.Palette;
+
+import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * What is seen as a ball: the gate round each slot, and under 10 m how well the flyer's place
@@ -26,6 +30,12 @@ final class Globes implements AutoCloseable {
 
     private static final float SIGMAS = 2;
 
+    /** Of a gate's shell at its edge, of 255. */
+    private static final int OPACITY = 80;
+
+    /** Share of its radius from a shell at which it is all there. */
+    private static final double FADES_WITHIN = 0.25;
+
     private final Shader shader;
     private final Uniform relativeToClip;
     private final Uniform globeToRelative;
@@ -34,9 +44,10 @@ final class Globes implements AutoCloseable {
     private final Mesh ball = Airframe.ball();
     private final Matrix4f globe = new Matrix4f();
     private final Matrix3f normal = new Matrix3f();
-    private final Vector3f arm = new Vector3f();
+    private final List<SlotPlace> places;
 
-    Globes(Shaders shaders) {
+    Globes(Shaders shaders, List<SlotPlace> places) {
+        this.places = places;
         shader = shaders.load("globes");
         relativeToClip = shader.uniform("relativeToClip");
         globeToRelative = shader.uniform("globeToRelative");
@@ -47,44 +58,46 @@ final class Globes implements AutoCloseable {
     void draw(Stage stage) {
         shader.use();
         relativeToClip.set(stage.sight().relativeToClip());
-        Moment moment = stage.moment();
-        for (int i = 0; i < moment.links().size(); i++) {
-            Link link = moment.links().get(i);
-            Body lead = moment.body(link.lead());
-            Body flyer = moment.body(link.flyer());
-            if (lead.isPresent() && stage.shows(ViewState.Layer.GATES)) {
-                gate(stage, link, lead);
+        Pass.outside();
+        if (stage.shows(ViewState.Layer.GATES)) {
+            for (int i = 0; i < places.size(); i++) {
+                gate(stage, places.get(i));
             }
-            if (lead.isPresent()
-                    && flyer.isPresent()
-                    && link.isPresent()
-                    && stage.shows(ViewState.Layer.ELLIPSOIDS)) {
-                ellipsoid(stage, link, lead, flyer);
+        }
+        if (stage.shows(ViewState.Layer.ELLIPSOIDS)) {
+            Moment moment = stage.moment();
+            for (int i = 0; i < moment.links().size(); i++) {
+                Link link = moment.links().get(i);
+                Body lead = moment.body(link.lead());
+                Body flyer = moment.body(link.flyer());
+                if (lead.isPresent() && flyer.isPresent() && link.isPresent()) {
+                    ellipsoid(stage, link, lead, flyer);
+                }
             }
         }
     }
 
-    private void gate(Stage stage, Link link, Body lead) {
-        if (stage.moment().debrief().attempt().gate_m().isEmpty()) {
+    /** A shell, which goes as the camera comes near: from inside, its ring alone says where. */
+    private void gate(Stage stage, SlotPlace place) {
+        OptionalDouble planned = stage.moment().debrief().attempt().gate_m();
+        if (planned.isEmpty() || !place.find(stage.moment()) || !place.isInUse()) {
             return;
         }
-        float gate = (float) stage.moment().debrief().attempt().gate_m().getAsDouble();
-        LeverArm slot = link.pair().slotArm().orElse(LeverArm.NONE);
-        lead.bodyToEnu()
-                .transform(
-                        arm.set(
-                                (float) slot.right_m(),
-                                (float) slot.ahead_m(),
-                                (float) slot.above_m()));
-        ball(
-                stage,
-                lead.east_m() + arm.x,
-                lead.north_m() + arm.y,
-                lead.up_m() + arm.z,
-                gate,
-                gate,
-                gate,
-                Palette.withOpacity(stage.colour(link.flyer()), 70));
+        float gate = (float) planned.getAsDouble();
+        Vector3d eye = stage.sight().pose().eye();
+        double away = eye.distance(place.east_m(), place.north_m(), place.up_m());
+        int opacity = (int) (OPACITY * Easing.smooth((away / gate - 1) / FADES_WITHIN));
+        if (opacity > 0) {
+            ball(
+                    stage,
+                    place.east_m(),
+                    place.north_m(),
+                    place.up_m(),
+                    gate,
+                    gate,
+                    gate,
+                    Palette.withOpacity(place.colour(stage), opacity));
+        }
     }
 
     /**

@@ -1,12 +1,14 @@
 package pairdown.scene;
 
-import java.util.Optional;
 import org.joml.Vector3d;
+
 import pairdown.camera.Ground;
 import pairdown.gl.Mesh;
 import pairdown.gl.Shader;
 import pairdown.gl.Shaders;
 import pairdown.gl.Uniform;
+
+import java.util.Optional;
 
 /** The ground with its grid: a plain, and relief where the attempt brings a terrain tile. */
 final class GroundPlane implements AutoCloseable {
@@ -33,12 +35,14 @@ final class GroundPlane implements AutoCloseable {
     private final Mesh plate = square();
     private final Optional<Relief> tile;
     private final Optional<Mesh> tileMesh;
+    private final double lowest_m;
     private final Ground ground;
 
     GroundPlane(Shaders shaders, Ground ground, Optional<Relief> tile) {
         this.ground = ground;
         this.tile = tile;
         this.tileMesh = tile.map(Relief::upload);
+        this.lowest_m = tile.map(Relief::lowest_m).orElse(0.0);
         shader = shaders.load("ground");
         relativeToClip = shader.uniform("relativeToClip");
         offset = shader.uniform("offset_m");
@@ -85,7 +89,7 @@ final class GroundPlane implements AutoCloseable {
                 (float) (eye.x - Math.floor(eye.x / round) * round),
                 (float) (eye.y - Math.floor(eye.y / round) * round),
                 0);
-        double plain = tile.map(Relief::lowest_m).orElseGet(() -> ground.up_m(eye.x, eye.y));
+        double plain = tile.isPresent() ? lowest_m : ground.up_m(eye.x, eye.y);
         relief.set(0);
         scale.set(HALF_M, HALF_M, 1);
         offset.set(0, 0, (float) (plain - eye.z));

@@ -1,9 +1,7 @@
 package pairdown.scene;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
+
 import pairdown.gl.Canvas;
 import pairdown.gl.Canvas.Align;
 import pairdown.gl.Canvas.Face;
@@ -11,6 +9,9 @@ import pairdown.theme.Marker;
 import pairdown.theme.Palette;
 import pairdown.theme.Theme;
 import pairdown.words.Line;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The words in the scene. Gathered while the scene is drawn, then laid out so that none covers
@@ -136,18 +137,20 @@ public final class Labels {
 
     private void layOut(Canvas canvas, Theme theme, float width, float height) {
         order.clear();
+        // By insertion: a list's own sort takes memory in every frame.
         for (int i = 0; i < used; i++) {
-            order.add(pool.get(i));
+            int at = order.size();
+            while (at > 0 && order.get(at - 1).rank.compareTo(pool.get(i).rank) > 0) {
+                at--;
+            }
+            order.add(at, pool.get(i));
         }
-        order.sort(BY_RANK);
         for (int i = 0; i < order.size(); i++) {
             Label label = order.get(i);
             measure(canvas, theme, label);
             label.placed = label.rowCount() > 0 && place(label, i, theme, width, height);
         }
     }
-
-    private static final Comparator<Label> BY_RANK = (a, b) -> a.rank.compareTo(b.rank);
 
     private static float size(Theme theme, Label label) {
         return label.rank == Rank.PARTICIPANT || label.rank == Rank.PAIR

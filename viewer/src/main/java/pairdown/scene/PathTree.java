@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A path at every level of detail. The leaves hold stretches of the points as sampled; each level
- * above joins two stretches and keeps only the points that matter most, with the error that makes.
+ * A path at every level of detail. The leaves hold stretches of the path, thinned; each level above
+ * joins two stretches and keeps only the points that matter most, with the error that makes.
  * Drawing goes down from the top and stops where the error is under a pixel, so a far path costs
  * few segments and a near one is exact, and no stretch is ever drawn twice.
  *
@@ -17,6 +17,15 @@ import java.util.List;
 final class PathTree {
     /** Points of a leaf; those of the levels above have at most as many. */
     static final int LEAF_POINTS = 128;
+
+    /**
+     * A point is left out where the path without it is off by no more than this: under what a
+     * receiver knows by far.
+     */
+    private static final double THINNED_M = 0.03;
+
+    /** Points thinned at a time. */
+    private static final int THINNED_POINTS = 1024;
 
     /** Figures a point: east, north, up (or right, ahead, up), time. */
     static final int WIDTH = 4;
@@ -34,6 +43,7 @@ final class PathTree {
      * @param start_s its first point's time, which its times are relative to
      * @param radius_m of a ball round the anchor that holds it
      * @param error_m furthest it lies from the path as sampled
+     * @param instants of its points
      */
     record Node(
             int first,
@@ -45,7 +55,30 @@ final class PathTree {
             double error_m,
             double start_s,
             double end_s,
-            List<Node> parts) {}
+            Instants instants,
+            List<Node> parts) {
+        /** The last of its points at or before an instant; the first where there is none. */
+        int pointBefore(double t_s) {
+            return instants.before((float) (t_s - start_s));
+        }
+    }
+
+    /** Rising times since the first (s). */
+    private static final class Instants {
+        private final float[] since_s;
+
+        /**
+         * @param since_s not copied
+         */
+        Instants(float[] since_s) {
+            this.since_s = since_s;
+        }
+
+        int before(float t_s) {
+            int found = Arrays.binarySearch(since_s, t_s);
+            return Math.max(0, found >= 0 ? found : -found - 2);
+        }
+    }
 
     /**
      * Adds a stretch without gaps.
@@ -53,22 +86,39 @@ final class PathTree {
      * @param places {@link #WIDTH} figures a point, places in world metres
      */
     void add(double[] places) {
-        int n = places.length / WIDTH;
-        if (n < 2) {
+        if (places.length < 2 * WIDTH) {
             return;
         }
+        double[] thin = thinned(places);
+        int n = thin.length / WIDTH;
         List<Node> level = new ArrayList<>();
         List<double[]> kept = new ArrayList<>();
         for (int from = 0; from < n - 1; from += LEAF_POINTS - 1) {
             int to = Math.min(n, from + LEAF_POINTS);
-            double[] stretch = Arrays.copyOfRange(places, from * WIDTH, to * WIDTH);
-            level.add(node(stretch, 0, List.of()));
+            double[] stretch = Arrays.copyOfRange(thin, from * WIDTH, to * WIDTH);
+            level.add(node(stretch, THINNED_M, List.of()));
             kept.add(stretch);
         }
         while (level.size() > 1) {
             level = joined(level, kept);
         }
         tops.addAll(level);
+    }
+
+    private static double[] thinned(double[] places) {
+        int n = places.length / WIDTH;
+        double[] out = new double[places.length];
+        int size = 0;
+        for (int from = 0; from < n - 1; from += THINNED_POINTS - 1) {
+            int to = Math.min(n, from + THINNED_POINTS);
+            double[] stretch = Arrays.copyOfRange(places, from * WIDTH, to * WIDTH);
+            double[] fewer = reduced(stretch, weights(stretch), THINNED_M);
+            // The last point comes again as the next stretch's first.
+            int used = to == n ? fewer.length : fewer.length - WIDTH;
+            System.arraycopy(fewer, 0, out, size, used);
+            size += used;
+        }
+        return Arrays.copyOf(out, size);
     }
 
     /** Pairs of neighbours become one; {@code kept} is changed along with the level. */
@@ -96,8 +146,9 @@ final class PathTree {
 
     private Node node(double[] places, double error_m, List<Node> children) {
         int n = places.length / WIDTH;
-        double[] anchor = {places[0], places[1], places[2], places[3]};
+        double[] anchor = middle(places);
         float[] relative = new float[places.length];
+        float[] times_s = new float[n];
         double radius2 = 0;
         for (int i = 0; i < n; i++) {
             double d2 = 0;
@@ -107,6 +158,7 @@ final class PathTree {
                 d2 += k < 3 ? d * d : 0;
             }
             radius2 = Math.max(radius2, d2);
+            times_s[i] = relative[i * WIDTH + 3];
         }
         Node made =
                 new Node(
@@ -119,10 +171,26 @@ final class PathTree {
                         error_m,
                         places[3],
                         places[places.length - 1],
+                        new Instants(times_s),
                         children);
         parts.add(relative);
         points += n;
         return made;
+    }
+
+    /** The middle of the box that holds the places, and the first time. */
+    private static double[] middle(double[] places) {
+        double[] middle = {0, 0, 0, places[3]};
+        for (int k = 0; k < 3; k++) {
+            double low = places[k];
+            double high = places[k];
+            for (int i = k; i < places.length; i += WIDTH) {
+                low = Math.min(low, places[i]);
+                high = Math.max(high, places[i]);
+            }
+            middle[k] = (low + high) / 2;
+        }
+        return middle;
     }
 
     /** One after the other; the point they share once. */

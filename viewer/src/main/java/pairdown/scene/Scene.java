@@ -63,11 +63,12 @@ public final class Scene implements AutoCloseable {
         this.trails = new Trails(shaders, moment.recording());
         this.bodies = new Bodies(shaders);
         this.propeller = new Propeller(shaders);
-        this.globes = new Globes(shaders);
+        List<SlotPlace> places = SlotPlace.of(moment);
+        this.globes = new Globes(shaders, places);
         this.breakOff = new BreakOffPlane(shaders, heights);
         this.ghostTrails =
                 moment.ghost().map(g -> new GhostTrails(shaders, new Ghosts(g.moment())));
-        this.lines = List.of(new Slots(), new Ladder(heights));
+        this.lines = List.of(new Slots(places), new Ladder(heights));
         this.stages = List.of(new Stage(strokes, moment), new Stage(strokes, moment));
     }
 

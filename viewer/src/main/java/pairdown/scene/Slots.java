@@ -1,7 +1,5 @@
 package pairdown.scene;
 
-import org.joml.Vector3f;
-import pairdown.attempt.LeverArm;
 import pairdown.pair.PairSeries.Figure;
 import pairdown.replay.Body;
 import pairdown.replay.Link;
@@ -9,6 +7,8 @@ import pairdown.replay.Moment;
 import pairdown.replay.ViewState;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
+
+import java.util.List;
 
 /**
  * The slots on the lead, the line from each flyer to its own with gap and closure, and how the
@@ -23,100 +23,115 @@ final class Slots implements Drawable {
 
     private static final int RING_SIDES = 32;
 
-    private final Vector3f arm = new Vector3f();
-    private final double[] slot = new double[3];
+    /** Words beside pairs; more would cover the picture. The nearest pairs have them. */
+    private static final int MOST_PAIRS_IN_WORDS = 6;
+
+    private final List<SlotPlace> places;
     private final float[] xy = new float[2];
+
+    Slots(List<SlotPlace> places) {
+        this.places = places;
+    }
 
     @Override
     public void draw(Stage stage) {
         Moment moment = stage.moment();
-        for (int i = 0; i < moment.links().size(); i++) {
-            Link link = moment.links().get(i);
-            Body lead = moment.body(link.lead());
-            Body flyer = moment.body(link.flyer());
-            if (!lead.isPresent()) {
+        double worded_m = gapOfLastInWords(moment);
+        for (int i = 0; i < places.size(); i++) {
+            SlotPlace place = places.get(i);
+            if (!place.find(moment)) {
                 continue;
             }
-            LeverArm place = link.pair().slotArm().orElse(LeverArm.NONE);
-            lead.bodyToEnu()
-                    .transform(
-                            arm.set(
-                                    (float) place.right_m(),
-                                    (float) place.ahead_m(),
-                                    (float) place.above_m()));
-            slot[0] = lead.east_m() + arm.x;
-            slot[1] = lead.north_m() + arm.y;
-            slot[2] = lead.up_m() + arm.z;
-            if (link.pair().slotArm().isPresent() && stage.shows(ViewState.Layer.SLOTS)) {
-                cross(stage, link);
+            if (place.isSlot() && stage.shows(ViewState.Layer.SLOTS)) {
+                cross(stage, place);
             }
-            if (stage.shows(ViewState.Layer.GATES)) {
-                gateRing(stage, link);
+            if (place.isInUse() && stage.shows(ViewState.Layer.GATES)) {
+                gateRing(stage, place);
             }
-            if (flyer.isPresent() && link.isPresent()) {
-                sightLine(stage, link, flyer);
-                arrow(stage, link, lead, flyer);
+            for (int k = 0; k < place.links().size(); k++) {
+                Link link = place.links().get(k);
+                Body flyer = moment.body(link.flyer());
+                if (flyer.isPresent() && link.isPresent()) {
+                    sightLine(stage, place, link, flyer, worded_m);
+                    arrow(stage, link, moment.body(link.lead()), flyer);
+                }
             }
         }
     }
 
+    /** The gap up to which pairs are worded: that of the last of those that may be. */
+    private static double gapOfLastInWords(Moment moment) {
+        List<Link> links = moment.links();
+        double gap = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < links.size(); i++) {
+            int nearer = 0;
+            double own = away(links.get(i));
+            for (int k = 0; k < links.size() && nearer < MOST_PAIRS_IN_WORDS; k++) {
+                nearer += away(links.get(k)) < own ? 1 : 0;
+            }
+            if (nearer >= MOST_PAIRS_IN_WORDS) {
+                gap = Math.min(gap, own);
+            }
+        }
+        return gap;
+    }
+
+    /** From the flyer to its slot, or to the lead; NaN outside the flight. */
+    private static double away(Link link) {
+        double gap = link.figure(Figure.GAP);
+        return Double.isNaN(gap) ? link.figure(Figure.SEPARATION) : gap;
+    }
+
     /** Three short lines, thick once the pair is matched. */
-    private void cross(Stage stage, Link link) {
-        int rgba = stage.colour(link.flyer());
-        float width = stage.px(link.isPresent() && link.isMatched() ? 3.2 : 1.8);
+    private void cross(Stage stage, SlotPlace place) {
+        int rgba = place.colour(stage);
+        float width = stage.px(place.isMatched() ? 3.2 : 1.8);
         for (int axis = 0; axis < 3; axis++) {
             double e = axis == 0 ? CROSS_M : 0;
             double n = axis == 1 ? CROSS_M : 0;
             double u = axis == 2 ? CROSS_M : 0;
             stage.line(
-                    slot[0] - e,
-                    slot[1] - n,
-                    slot[2] - u,
-                    slot[0] + e,
-                    slot[1] + n,
-                    slot[2] + u,
+                    place.east_m() - e,
+                    place.north_m() - n,
+                    place.up_m() - u,
+                    place.east_m() + e,
+                    place.north_m() + n,
+                    place.up_m() + u,
                     width,
                     0,
                     rgba);
         }
         if (stage.shows(ViewState.Layer.LABELS)
-                && stage.sight().project(slot[0], slot[1], slot[2], xy)) {
+                && stage.sight().project(place.east_m(), place.north_m(), place.up_m(), xy)) {
             Labels.Label label = stage.labels().add(Labels.Rank.SLOT, xy[0], xy[1], rgba);
-            label.row(0).add("slot ").add(link.pair().slot().orElse(""));
+            label.row(0).add("slot ").add(place.links().get(0).pair().slot().orElse(""));
         }
     }
 
-    /** The gate's level circle: dashed outside, whole once the flyer is inside. */
-    private void gateRing(Stage stage, Link link) {
+    /** The gate's level circle: dashed while nobody is inside. */
+    private static void gateRing(Stage stage, SlotPlace place) {
         if (stage.moment().debrief().attempt().gate_m().isEmpty()) {
             return;
         }
         double gate = stage.moment().debrief().attempt().gate_m().getAsDouble();
-        boolean inside = link.figure(Figure.GAP) <= gate;
-        double beforeE = slot[0] + gate;
-        double beforeN = slot[1];
+        boolean inside = place.isReached(gate);
+        int rgba = place.colour(stage);
+        double beforeE = place.east_m() + gate;
+        double beforeN = place.north_m();
         for (int k = 1; k <= RING_SIDES * 2; k++) {
             double a = Math.PI * k / RING_SIDES;
-            double e = slot[0] + gate * Math.cos(a);
-            double n = slot[1] + gate * Math.sin(a);
+            double e = place.east_m() + gate * Math.cos(a);
+            double n = place.north_m() + gate * Math.sin(a);
             if (inside || k % 2 == 0) {
-                stage.line(
-                        beforeE,
-                        beforeN,
-                        slot[2],
-                        e,
-                        n,
-                        slot[2],
-                        stage.px(1.4),
-                        0,
-                        stage.colour(link.flyer()));
+                double u = place.up_m();
+                stage.line(beforeE, beforeN, u, e, n, u, stage.px(1.4), 0, rgba);
             }
             beforeE = e;
             beforeN = n;
         }
     }
 
-    private void sightLine(Stage stage, Link link, Body flyer) {
+    private void sightLine(Stage stage, SlotPlace place, Link link, Body flyer, double worded_m) {
         if (!stage.shows(ViewState.Layer.SIGHT_LINES)) {
             return;
         }
@@ -125,16 +140,18 @@ final class Slots implements Drawable {
                 flyer.east_m(),
                 flyer.north_m(),
                 flyer.up_m(),
-                slot[0],
-                slot[1],
-                slot[2],
+                place.east_m(),
+                place.north_m(),
+                place.up_m(),
                 stage.px(over ? 3 : 1.4),
                 stage.px(over ? 0 : 6),
                 over ? stage.palette().limit() : stage.palette().inkSoft());
-        double e = (flyer.east_m() + slot[0]) / 2;
-        double n = (flyer.north_m() + slot[1]) / 2;
-        double u = (flyer.up_m() + slot[2]) / 2;
-        if (stage.shows(ViewState.Layer.LABELS) && stage.sight().project(e, n, u, xy)) {
+        double e = (flyer.east_m() + place.east_m()) / 2;
+        double n = (flyer.north_m() + place.north_m()) / 2;
+        double u = (flyer.up_m() + place.up_m()) / 2;
+        if (away(link) < worded_m
+                && stage.shows(ViewState.Layer.LABELS)
+                && stage.sight().project(e, n, u, xy)) {
             words(stage, link, over);
         }
     }

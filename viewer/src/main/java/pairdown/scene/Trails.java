@@ -1,13 +1,7 @@
 package pairdown.scene;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.IntStream;
-import org.joml.Vector3d;
 import pairdown.gl.Polyline;
-import pairdown.gl.Shader;
 import pairdown.gl.Shaders;
-import pairdown.gl.Uniform;
 import pairdown.pair.PairDebrief;
 import pairdown.pair.PairSeries;
 import pairdown.replay.Body;
@@ -16,6 +10,10 @@ import pairdown.replay.Recording;
 import pairdown.replay.ViewState;
 import pairdown.theme.Palette;
 import pairdown.time.Span;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Where everyone has been: the last seconds as a thick line banded by the second, the whole as a
@@ -29,53 +27,26 @@ final class Trails implements AutoCloseable {
     /** A path may lie this far off its place (px) in exchange for fewer segments. */
     private static final double TOLERANCE_PX = 0.7;
 
-    /** Segments drawn in one picture; beyond, the tolerance grows. */
-    private static final int MOST_SEGMENTS = 20_000;
+    private static final double RECENT_TOLERANCE_PX = 0.35;
 
+    /** Segments of whole paths in one picture; where there would be more, the tolerance grows. */
+    private static final int MOST_SEGMENTS = 8_000;
+
+    private static final double COARSER = 1.5;
+    private static final double COARSEST_PX = 10_000;
     private static final float BAND_S = 1;
 
     private final Recording recording;
-    private final Shader shader;
-    private final Uniform relativeToClip;
-    private final Uniform viewport;
-    private final Uniform offset;
-    private final Uniform turn;
-    private final Uniform window;
-    private final Uniform width;
-    private final Uniform colour;
-    private final Uniform bandColour;
-    private final Uniform fade;
-    private final Uniform bands;
-    private final Uniform phase;
     private final List<PathTree> world = new ArrayList<>();
     private final List<PathTree> fromLead = new ArrayList<>();
     private final int[] base;
-    private final Polyline points;
-    private final double[] centre = new double[3];
-    private double cos = 1;
-    private double sin;
-    private double from_s;
-    private double to_s;
-    private double tolerance_px = TOLERANCE_PX;
-    private int segments;
+    private final PathPen pen;
 
     Trails(Shaders shaders, Recording recording) {
         this.recording = recording;
-        shader = shaders.load("trails");
-        relativeToClip = shader.uniform("relativeToClip");
-        viewport = shader.uniform("viewport_px");
-        offset = shader.uniform("offset_m");
-        turn = shader.uniform("turn");
-        window = shader.uniform("window_s");
-        width = shader.uniform("width_px");
-        colour = shader.uniform("colour");
-        bandColour = shader.uniform("bandColour");
-        fade = shader.uniform("fade");
-        bands = shader.uniform("bands_s");
-        phase = shader.uniform("phase_s");
         sample();
         base = new int[2 * world.size()];
-        points = upload();
+        pen = new PathPen(shaders, upload());
     }
 
     private void sample() {
@@ -130,25 +101,77 @@ final class Trails implements AutoCloseable {
         return new Polyline(data);
     }
 
-    /** Segments drawn since {@link #draw} last began. */
+    /** Segments drawn last. */
     int segments() {
-        return segments;
+        return pen.segments();
     }
 
     void draw(Stage stage) {
-        segments = 0;
-        shader.use();
-        points.bind();
-        relativeToClip.set(stage.sight().relativeToClip());
-        viewport.set(stage.sight().width_px(), stage.sight().height_px());
+        pen.begin(stage);
         if (stage.shows(ViewState.Layer.WHOLE_PATHS)) {
-            tolerance_px = TOLERANCE_PX * Math.max(1, recording.participants().size() / 20.0);
-            drawWhole(stage);
+            double tolerance_px = TOLERANCE_PX;
+            pen.measure(true);
+            whole(stage, tolerance_px);
+            while (pen.segments() > MOST_SEGMENTS && tolerance_px < COARSEST_PX) {
+                tolerance_px *= COARSER;
+                pen.measure(true);
+                whole(stage, tolerance_px);
+            }
+            pen.measure(false);
+            whole(stage, tolerance_px);
         }
         if (stage.shows(ViewState.Layer.TRAILS)) {
-            tolerance_px = TOLERANCE_PX / 2;
-            drawRecent(stage);
+            recent(stage);
         }
+    }
+
+    private void whole(Stage stage, double tolerance_px) {
+        double now_s = stage.moment().t_s();
+        pen.tolerate(tolerance_px);
+        pen.look(Math.max(1, stage.px(1.2)), 1, 0);
+        for (int i = 0; i < world.size(); i++) {
+            int rgba = stage.colour(i);
+            pen.colours(Palette.withOpacity(rgba, 165), Palette.withOpacity(rgba, 75));
+            path(stage, i, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, now_s);
+        }
+    }
+
+    private void recent(Stage stage) {
+        double now_s = stage.moment().t_s();
+        pen.tolerate(RECENT_TOLERANCE_PX);
+        pen.look(stage.px(3.6), 0.25f, BAND_S);
+        for (int i = 0; i < world.size(); i++) {
+            int rgba = stage.colour(i);
+            pen.colours(rgba, Palette.withOpacity(rgba, 150));
+            path(stage, i, now_s - RECENT_S, now_s, 0);
+        }
+    }
+
+    /**
+     * A stretch of one participant's path in the frame chosen; the lead's own, which would be a
+     * point as seen from itself, always over the ground.
+     */
+    private void path(Stage stage, int participant, double from_s, double to_s, double changing_s) {
+        boolean relative =
+                stage.view().frame() == ViewState.Frame.LEAD
+                        && participant != recording.subject()
+                        && recording.subject() >= 0;
+        if (relative) {
+            Body lead = stage.moment().body(recording.subject());
+            if (lead.isPresent()) {
+                double heading_rad = stage.moment().leadHeading_rad();
+                pen.frame(lead.east_m(), lead.north_m(), lead.up_m(), heading_rad);
+                aroundLead(participant, from_s, to_s, changing_s);
+            }
+        } else {
+            pen.frame(0, 0, 0, 0);
+            pen.draw(world.get(participant).tops(), base[participant], from_s, to_s, changing_s);
+        }
+    }
+
+    private void aroundLead(int participant, double from_s, double to_s, double changing_s) {
+        int first = base[world.size() + participant];
+        pen.draw(fromLead.get(participant).tops(), first, from_s, to_s, changing_s);
     }
 
     /**
@@ -159,141 +182,24 @@ final class Trails implements AutoCloseable {
         if (stage.moment().subject().isEmpty() || !stage.moment().subject().get().isPresent()) {
             return;
         }
-        segments = 0;
-        shader.use();
-        points.bind();
-        relativeToClip.set(stage.sight().relativeToClip());
-        viewport.set(stage.sight().width_px(), stage.sight().height_px());
-        tolerance_px = TOLERANCE_PX;
-        fade.set(0.4f);
-        bands.set(BAND_S);
-        for (int i = 0; i < fromLead.size(); i++) {
-            if (i == recording.subject()) {
-                continue;
-            }
-            colour.setColour(Palette.withOpacity(stage.palette().inkSoft(), 200));
-            bandColour.setColour(Palette.withOpacity(stage.palette().inkSoft(), 0));
-            width.set(stage.px(2.4));
-            aroundLead(stage, i, other.t_s() - RECENT_S, other.t_s());
-            width.set(stage.px(1));
-            aroundLead(stage, i, other.t_s() - 10 * RECENT_S, other.t_s());
-        }
-    }
-
-    private void aroundLead(Stage stage, int participant, double from, double to) {
         Body lead = stage.moment().body(stage.moment().recording().subject());
-        centre[0] = lead.east_m();
-        centre[1] = lead.north_m();
-        centre[2] = lead.up_m();
-        cos = Math.cos(stage.moment().leadHeading_rad());
-        sin = Math.sin(stage.moment().leadHeading_rad());
-        from_s = from;
-        to_s = to;
-        turn.set((float) cos, (float) sin);
-        List<PathTree.Node> tops = fromLead.get(participant).tops();
-        for (int i = 0; i < tops.size(); i++) {
-            descend(stage, tops.get(i), base[world.size() + participant]);
-        }
-    }
-
-    private void drawWhole(Stage stage) {
-        double now_s = stage.moment().t_s();
-        bands.set(0);
-        fade.set(1);
-        width.set(Math.max(1, stage.px(1.2)));
-        for (int i = 0; i < world.size(); i++) {
-            colour.setColour(Palette.withOpacity(stage.colour(i), 165));
-            path(stage, i, Double.NEGATIVE_INFINITY, now_s);
-            colour.setColour(Palette.withOpacity(stage.colour(i), 75));
-            path(stage, i, now_s, Double.POSITIVE_INFINITY);
-        }
-    }
-
-    private void drawRecent(Stage stage) {
-        double now_s = stage.moment().t_s();
-        bands.set(BAND_S);
-        fade.set(0.25f);
-        width.set(stage.px(3.6));
-        for (int i = 0; i < world.size(); i++) {
-            colour.setColour(stage.colour(i));
-            bandColour.setColour(Palette.withOpacity(stage.colour(i), 150));
-            path(stage, i, now_s - RECENT_S, now_s);
-        }
-    }
-
-    /**
-     * Draws a stretch of one participant's path in the frame chosen; the lead's own, which would be
-     * a point as seen from itself, always over the ground.
-     */
-    private void path(Stage stage, int participant, double from, double to) {
-        boolean relative =
-                stage.view().frame() == ViewState.Frame.LEAD
-                        && participant != recording.subject()
-                        && recording.subject() >= 0;
-        centre[0] = 0;
-        centre[1] = 0;
-        centre[2] = 0;
-        double heading = 0;
-        if (relative) {
-            Moment moment = stage.moment();
-            Body lead = moment.body(recording.subject());
-            if (!lead.isPresent()) {
-                return;
+        pen.begin(stage);
+        pen.tolerate(TOLERANCE_PX);
+        pen.frame(lead.east_m(), lead.north_m(), lead.up_m(), stage.moment().leadHeading_rad());
+        int soft = stage.palette().inkSoft();
+        pen.colours(Palette.withOpacity(soft, 200), Palette.withOpacity(soft, 0));
+        for (int i = 0; i < fromLead.size(); i++) {
+            if (i != recording.subject()) {
+                pen.look(stage.px(2.4), 0.4f, BAND_S);
+                aroundLead(i, other.t_s() - RECENT_S, other.t_s(), 0);
+                pen.look(stage.px(1), 0.4f, BAND_S);
+                aroundLead(i, other.t_s() - 10 * RECENT_S, other.t_s(), 0);
             }
-            centre[0] = lead.east_m();
-            centre[1] = lead.north_m();
-            centre[2] = lead.up_m();
-            heading = moment.leadHeading_rad();
-        }
-        cos = Math.cos(heading);
-        sin = Math.sin(heading);
-        from_s = from;
-        to_s = to;
-        turn.set((float) cos, (float) sin);
-        int first = base[relative ? world.size() + participant : participant];
-        List<PathTree.Node> tops = (relative ? fromLead : world).get(participant).tops();
-        for (int i = 0; i < tops.size(); i++) {
-            descend(stage, tops.get(i), first);
-        }
-    }
-
-    private void descend(Stage stage, PathTree.Node node, int first) {
-        if (node.end_s() <= from_s || node.start_s() >= to_s) {
-            return;
-        }
-        double x = node.anchorX_m();
-        double y = node.anchorY_m();
-        Vector3d eye = stage.sight().pose().eye();
-        double east = x * cos + y * sin + centre[0] - eye.x;
-        double north = y * cos - x * sin + centre[1] - eye.y;
-        double up = node.anchorZ_m() + centre[2] - eye.z;
-        Vector3d f = stage.sight().pose().forward();
-        if (east * f.x + north * f.y + up * f.z < -node.radius_m()) {
-            return;
-        }
-        double away =
-                Math.max(
-                        stage.sight().pose().nearest_m(),
-                        Math.sqrt(east * east + north * north + up * up) - node.radius_m());
-        double error_px = node.error_m() / away * stage.sight().focal_px();
-        boolean coarse = error_px <= tolerance_px || segments > MOST_SEGMENTS;
-        if (coarse || node.parts().isEmpty()) {
-            offset.set((float) east, (float) north, (float) up);
-            window.set(
-                    (float) Math.max(-1e6, from_s - node.start_s()),
-                    (float) Math.min(1e6, to_s - node.start_s()));
-            phase.set((float) (node.start_s() % (2 * BAND_S)));
-            points.draw(first + node.first(), node.count());
-            segments += node.count() - 1;
-            return;
-        }
-        for (int i = 0; i < node.parts().size(); i++) {
-            descend(stage, node.parts().get(i), first);
         }
     }
 
     @Override
     public void close() {
-        points.close();
+        pen.close();
     }
 }
