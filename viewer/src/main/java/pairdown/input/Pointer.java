@@ -1,9 +1,10 @@
 package pairdown.input;
 
-import java.util.function.Consumer;
 import pairdown.gl.WindowEvent;
 import pairdown.gl.WindowEvent.Held;
 import pairdown.gl.WindowEvent.MouseButton;
+
+import java.util.function.Consumer;
 
 /**
  * Turns what the mouse does over the {@link HitAreas} into commands. It remembers where the pointer
@@ -143,7 +144,7 @@ public final class Pointer {
         } else if (areas.action(area) == Action.SEEK_ON_STRIP) {
             to.accept(Command.of(up ? Action.STRIPS_UP : Action.STRIPS_DOWN));
         } else {
-            to.accept(Command.of(up ? Action.PANEL_UP : Action.PANEL_DOWN));
+            to.accept(new Command(up ? Action.PANEL_UP : Action.PANEL_DOWN, 1));
         }
         return true;
     }

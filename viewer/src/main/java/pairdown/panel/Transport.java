@@ -1,6 +1,5 @@
 package pairdown.panel;
 
-import java.util.Optional;
 import pairdown.gl.Canvas;
 import pairdown.gl.Canvas.Align;
 import pairdown.gl.Canvas.Face;
@@ -15,6 +14,8 @@ import pairdown.safety.Finding;
 import pairdown.theme.Sizes;
 import pairdown.time.Span;
 import pairdown.words.Line;
+
+import java.util.Optional;
 
 /**
  * The scrub bar with what happened on it, and the buttons of time under it. The bar has four rows,
@@ -335,10 +336,20 @@ final class Transport {
                 size,
                 Align.CENTRE);
         sheet.softText(
-                sheet.word("clock.hint"),
+                hint(sheet, board, r.width() - sheet.sizes().mm(2)),
                 r.x() + r.width() / 2,
                 r.bottom() - sheet.sizes().mm(3.2),
                 sheet.sizes().mm(2.7),
                 Align.CENTRE);
+    }
+
+    /**
+     * Which attempt it is, in front of what the clock is; only the latter where both are too long.
+     */
+    private CharSequence hint(Sheet sheet, Board board, float most) {
+        Line line = sheet.line().add(board.debrief().attempt().id()).add(" · ");
+        line.add(sheet.word("clock.hint"));
+        boolean fits = sheet.width(line, Face.TEXT, sheet.sizes().mm(2.7)) <= most;
+        return fits ? line : sheet.word("clock.hint");
     }
 }

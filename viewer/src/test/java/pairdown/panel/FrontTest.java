@@ -4,19 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import pairdown.attempt.Mark;
 import pairdown.attempt.MarksFile;
 import pairdown.debrief.Debrief;
@@ -31,10 +22,22 @@ import pairdown.replay.Desk;
 import pairdown.replay.Playback;
 import pairdown.replay.Recording;
 import pairdown.replay.SyntheticDebrief;
+import pairdown.replay.ViewState;
 import pairdown.settings.SettingsFile;
 import pairdown.settings.ViewerSettings;
 import pairdown.track.UnusableInputException;
 import pairdown.words.Words;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 
 class FrontTest {
     private static final Debrief DEBRIEF = new SyntheticDebrief().build();
@@ -43,7 +46,8 @@ class FrontTest {
     private final Path attempt;
     private final Desk desk = new Desk(ViewerSettings.DEFAULT);
     private final Operator operator = new Operator(desk);
-    private final Playback playback = new Playback(DEBRIEF.span());
+    private final ViewState view = new ViewState(DEBRIEF);
+    private final Playback playback = view.playback();
     private final CountDownLatch mayLoad = new CountDownLatch(1);
     private final Semaphore woken = new Semaphore(0);
     private final Opening<Path> opening = new Opening<>(this::load, woken::release);
@@ -54,7 +58,7 @@ class FrontTest {
         this.folder = folder;
         this.attempt = Files.createDirectory(folder.resolve("attempt"));
         Panels panels = new Panels(Words.of(Locale.ENGLISH), Keymap.standard());
-        panels.show(Recording.of(DEBRIEF), playback, operator);
+        panels.show(Recording.of(DEBRIEF), view, operator);
         front = new Front(desk, operator, Keymap.standard(), opening, SettingsFile.in(folder));
         front.opened(attempt);
     }

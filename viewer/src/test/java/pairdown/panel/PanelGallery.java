@@ -1,12 +1,5 @@
 package pairdown.panel;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import javax.imageio.ImageIO;
 import pairdown.debrief.Debrief;
 import pairdown.gl.NoGraphicsException;
 import pairdown.gl.OffscreenContext;
@@ -20,12 +13,22 @@ import pairdown.replay.Moment;
 import pairdown.replay.Playback;
 import pairdown.replay.Recording;
 import pairdown.replay.SyntheticDebrief;
+import pairdown.replay.ViewState;
 import pairdown.settings.PanelKind;
 import pairdown.settings.ViewerSettings;
 import pairdown.theme.Palette;
 import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
 import pairdown.words.Words;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import javax.imageio.ImageIO;
 
 /**
  * Draws every panel into pictures, to be looked at: {@code PanelGallery FOLDER small|large [dark]}.
@@ -53,8 +56,9 @@ final class PanelGallery {
             panels = new Panels(Words.of(Locale.ENGLISH), Keymap.standard());
             operator = new Operator(desk);
             Recording recording = Recording.of(debrief);
-            playback = new Playback(debrief.span());
-            panels.show(recording, playback, operator);
+            ViewState view = new ViewState(debrief);
+            playback = view.playback();
+            panels.show(recording, view, operator);
             moment = new Moment(recording);
             sizes = Sizes.atPercent(percent);
         }
