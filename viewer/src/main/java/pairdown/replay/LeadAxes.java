@@ -34,7 +34,7 @@ public final class LeadAxes {
         double before = Double.NaN;
         int known = -1;
         for (int i = 0; i < n; i++) {
-            lead.read(lead.start_s() + i * STEP_S, state);
+            lead.read(Math.min(lead.end_s(), lead.start_s() + i * STEP_S), state);
             double heading = direction_rad(state, wind, frame);
             if (Double.isNaN(heading)) {
                 raw[i] = before;
