@@ -80,6 +80,8 @@ final class WindFit {
             addArcs();
             addRuns();
             addTyped();
+            // Sums in another order differ in the last bits, by any share where they come near 0.
+            normal = normal.add(normal.transpose()).scalarMultiply(0.5);
             RealVector step =
                     new CholeskyDecomposition(normal, 1e-9, 1e-15).getSolver().solve(right);
             for (int k = 0; k < x.length; k++) {
