@@ -64,6 +64,37 @@ public record AttemptPlan(
         slotOf = Map.copyOf(slotOf);
     }
 
+    public AttemptPlan named(String other, String otherTitle) {
+        return new AttemptPlan(
+                other,
+                Optional.of(otherTitle),
+                slots,
+                slotOf,
+                antenna,
+                gate_m,
+                target,
+                limits,
+                air);
+    }
+
+    public AttemptPlan gate(double other_m) {
+        return new AttemptPlan(
+                id, title, slots, slotOf, antenna, OptionalDouble.of(other_m), target, limits, air);
+    }
+
+    public AttemptPlan withoutGate() {
+        return new AttemptPlan(
+                id, title, slots, slotOf, antenna, OptionalDouble.empty(), target, limits, air);
+    }
+
+    public AttemptPlan limits(Limits other) {
+        return new AttemptPlan(id, title, slots, slotOf, antenna, gate_m, target, other, air);
+    }
+
+    public AttemptPlan air(AirSettings other) {
+        return new AttemptPlan(id, title, slots, slotOf, antenna, gate_m, target, limits, other);
+    }
+
     /** The attempt that has this plan, this truth's participants and these logs. */
     Attempt attempt(Truth truth, List<LogPlan> logs) {
         Map<String, String> slotOf = slotsOf(truth);

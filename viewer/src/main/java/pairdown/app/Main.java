@@ -1,9 +1,10 @@
 package pairdown.app;
 
-import java.io.PrintWriter;
-import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+
+import java.io.PrintWriter;
+import java.util.List;
 
 /** Entry point of {@code pairdown.jar}. */
 @Command(
@@ -20,7 +21,8 @@ import picocli.CommandLine.Command;
             SeasonVerb.class,
             ReplayVerb.class,
             StillVerb.class,
-            ClipVerb.class
+            ClipVerb.class,
+            DemoVerb.class
         },
         footer = {
             "",

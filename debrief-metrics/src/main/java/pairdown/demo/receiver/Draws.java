@@ -19,6 +19,11 @@ public final class Draws {
 
     /** The stream of these names under a seed. */
     public static Draws of(long seed, String... names) {
+        return new Draws(seed(seed, names));
+    }
+
+    /** A seed of these names under another. */
+    public static long seed(long seed, String... names) {
         long hash = 0xcbf29ce484222325L ^ seed * 0x9e3779b97f4a7c15L;
         for (String name : names) {
             for (int i = 0; i < name.length(); i++) {
@@ -26,7 +31,7 @@ public final class Draws {
             }
             hash = (hash ^ 0xff) * PRIME;
         }
-        return new Draws(hash);
+        return hash;
     }
 
     /** Standard normal. */

@@ -10,6 +10,7 @@ import java.util.Optional;
  *
  * @param participant whose log
  * @param file its name
+ * @param model receivers of one model are alike in latency and in the lag of their velocities
  * @param format one of {@code gpx igc nmea kml csv}
  * @param velocity which velocities it holds
  * @param kept the true stretch it covers; else all of the participant's motion
@@ -17,6 +18,7 @@ import java.util.Optional;
 public record GnssPlan(
         String participant,
         String file,
+        String model,
         String format,
         double rate_Hz,
         ReceiverErrors errors,
@@ -69,10 +71,14 @@ public record GnssPlan(
                 new HeightPlan(HeightDatum.MSL, true, 0.6);
     }
 
-    /** A log at 5 Hz with all velocities, usual errors and heights above the ellipsoid. */
+    /**
+     * A log at 5 Hz by a receiver unlike all others, with all velocities, usual errors and heights
+     * above the ellipsoid.
+     */
     public static GnssPlan of(String participant, String file, String format) {
         return new GnssPlan(
                 participant,
+                file,
                 file,
                 format,
                 5,
@@ -84,40 +90,117 @@ public record GnssPlan(
                 Optional.empty());
     }
 
+    /** By a receiver of a model that others may be, too. */
+    public GnssPlan model(String other) {
+        return new GnssPlan(
+                participant,
+                file,
+                other,
+                format,
+                rate_Hz,
+                errors,
+                clock,
+                heights,
+                velocity,
+                sight,
+                kept);
+    }
+
     public GnssPlan rate(double other_Hz) {
         return new GnssPlan(
-                participant, file, format, other_Hz, errors, clock, heights, velocity, sight, kept);
+                participant,
+                file,
+                model,
+                format,
+                other_Hz,
+                errors,
+                clock,
+                heights,
+                velocity,
+                sight,
+                kept);
     }
 
     public GnssPlan errors(ReceiverErrors other) {
         return new GnssPlan(
-                participant, file, format, rate_Hz, other, clock, heights, velocity, sight, kept);
+                participant,
+                file,
+                model,
+                format,
+                rate_Hz,
+                other,
+                clock,
+                heights,
+                velocity,
+                sight,
+                kept);
     }
 
     public GnssPlan clock(ClockPlan other) {
         return new GnssPlan(
-                participant, file, format, rate_Hz, errors, other, heights, velocity, sight, kept);
+                participant,
+                file,
+                model,
+                format,
+                rate_Hz,
+                errors,
+                other,
+                heights,
+                velocity,
+                sight,
+                kept);
     }
 
     public GnssPlan heights(HeightPlan other) {
         return new GnssPlan(
-                participant, file, format, rate_Hz, errors, clock, other, velocity, sight, kept);
+                participant,
+                file,
+                model,
+                format,
+                rate_Hz,
+                errors,
+                clock,
+                other,
+                velocity,
+                sight,
+                kept);
     }
 
     public GnssPlan velocity(Velocity other) {
         return new GnssPlan(
-                participant, file, format, rate_Hz, errors, clock, heights, other, sight, kept);
+                participant,
+                file,
+                model,
+                format,
+                rate_Hz,
+                errors,
+                clock,
+                heights,
+                other,
+                sight,
+                kept);
     }
 
     public GnssPlan sight(Sight other) {
         return new GnssPlan(
-                participant, file, format, rate_Hz, errors, clock, heights, velocity, other, kept);
+                participant,
+                file,
+                model,
+                format,
+                rate_Hz,
+                errors,
+                clock,
+                heights,
+                velocity,
+                other,
+                kept);
     }
 
     public GnssPlan keeping(double start_s, double end_s) {
         return new GnssPlan(
                 participant,
                 file,
+                model,
                 format,
                 rate_Hz,
                 errors,

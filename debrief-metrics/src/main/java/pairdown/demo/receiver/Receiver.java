@@ -24,7 +24,7 @@ final class Receiver {
     private final Truth truth;
     private final GnssPlan plan;
     private final Sky sky;
-    private final Antenna antenna;
+    private final BodyPoint antenna;
     private final Draws draws;
     private final Span logged;
     private final double latency_s;
@@ -37,14 +37,15 @@ final class Receiver {
         this.truth = truth;
         this.plan = plan;
         this.sky = sky;
-        this.antenna = new Antenna(body, arm);
+        this.antenna = new BodyPoint(body, arm);
         this.draws = Draws.of(seed, plan.participant(), plan.file(), "fixes");
         Draws clock = Draws.of(seed, plan.participant(), plan.file(), "clock");
-        this.latency_s = clock.between(0, plan.clock().mostLatency_s());
+        Draws model = Draws.of(seed, "model", plan.model());
+        this.latency_s = model.between(0, plan.clock().mostLatency_s());
         this.offset_s =
                 plan.clock().shift_s() + plan.clock().sigma_s() * clock.gaussian() - latency_s;
         this.velocityLag_s =
-                clock.between(
+                model.between(
                         plan.errors().leastVelocityLag_s(), plan.errors().mostVelocityLag_s());
         Span whole = new Span(body.motion().start_s(), body.motion().end_s());
         Span kept = plan.kept().orElse(whole);
@@ -92,6 +93,7 @@ final class Receiver {
         double true_s = logged_s + offset_s;
         double shadow = reception.shadow(true_s);
         double burst = reception.burst(true_s) * shadow;
+        double velocityBurst = reception.velocityBurst(true_s) * shadow;
         Vec3 reacquire_m = reception.reacquireBias_m(true_s);
         Vec3 position_m =
                 antenna.position_m(true_s)
@@ -103,7 +105,7 @@ final class Receiver {
                 antenna.velocity_mps(true_s - velocityLag_s)
                         .plus(
                                 draws.gaussian(e.levelVelocity_mps(), e.verticalVelocity_mps())
-                                        .times(burst));
+                                        .times(velocityBurst));
         double axis_m = reacquire_m.norm() / Math.sqrt(3);
         return new Fix(
                 logged_s,
@@ -111,7 +113,7 @@ final class Receiver {
                 velocity_mps,
                 stated(Math.hypot(e.level_m() * shadow, axis_m)),
                 stated(Math.hypot(e.vertical_m() * shadow, axis_m)),
-                stated(e.velocity_mps() * burst),
+                stated(e.velocity_mps() * velocityBurst),
                 Math.max(4, Math.round(OPEN_SATELLITES / shadow + 1.5 * draws.gaussian())));
     }
 

@@ -27,11 +27,15 @@ final class Reception {
     private static final double SHADOW_FACTOR = 2.5;
     private static final double SHADOW_RAMP_S = 2;
 
-    /** Bursts: length (s) and how much larger the white part is. */
+    /**
+     * Bursts: length (s) and how much larger the white parts are; reflections spoil positions more
+     * than velocities.
+     */
     private static final double LEAST_BURST_S = 1;
 
     private static final double MOST_BURST_S = 3;
     private static final double BURST_FACTOR = 4;
+    private static final double VELOCITY_BURST_FACTOR = 2;
 
     /** A bias met on re-acquiring. */
     private record Reacquired(double time_s, Vec3 bias_m) {}
@@ -103,9 +107,18 @@ final class Reception {
         return 1 + (SHADOW_FACTOR - 1) * Math.max(0, most);
     }
 
-    /** How much larger the white part is than usual. */
+    /** How much larger the white part of a position is than usual. */
     double burst(double time_s) {
-        return bursts.stream().anyMatch(s -> s.contains(time_s)) ? BURST_FACTOR : 1;
+        return isBurst(time_s) ? BURST_FACTOR : 1;
+    }
+
+    /** How much larger the white part of a velocity is than usual. */
+    double velocityBurst(double time_s) {
+        return isBurst(time_s) ? VELOCITY_BURST_FACTOR : 1;
+    }
+
+    private boolean isBurst(double time_s) {
+        return bursts.stream().anyMatch(s -> s.contains(time_s));
     }
 
     /** What is left of biases met on re-acquiring (m, east-north-up). */

@@ -8,10 +8,11 @@ import pairdown.track.HeightDatum;
 import pairdown.track.LogReport;
 import pairdown.track.Track;
 
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -79,10 +80,6 @@ final class Recorder {
                 : 0;
     }
 
-    private boolean hasOwnZero() {
-        return plan.zero_s().isEmpty() || zero_s != 0 || plan.rate_ppm() != 0;
-    }
-
     private Recorded log() {
         Track.Builder rows = new Track.Builder();
         double slow = 1 + plan.rate_ppm() * 1e-6;
@@ -94,12 +91,23 @@ final class Recorder {
             shown.forEach((channel, values) -> read(rows, channel, values, true_s));
         }
         LogReport report = new LogReport(plan.file(), "csv", 0, List.of(), List.of(), List.of());
-        Track track =
-                rows.build(
-                        hasOwnZero() ? Optional.empty() : Optional.of(truth.start()),
-                        HeightDatum.UNKNOWN,
-                        report);
-        return new Recorded(track, faults());
+        return new Recorded(rows.build(epoch(), HeightDatum.UNKNOWN, report), faults());
+    }
+
+    /** What a clock set by hand showed at the recorder's zero. */
+    private Optional<Instant> epoch() {
+        if (plan.offset_s().isEmpty()) {
+            return Optional.empty();
+        }
+        double shown_s = zero_s - plan.offset_s().getAsDouble();
+        return Optional.of(
+                new TimeAxis(truth.start()).instant(shown_s).truncatedTo(ChronoUnit.MILLIS));
+    }
+
+    private Optional<Instant> ownZero() {
+        return plan.offset_s().isPresent()
+                ? Optional.empty()
+                : Optional.of(new TimeAxis(truth.start()).instant(zero_s));
     }
 
     private void read(Track.Builder rows, Channel channel, double[] values, double true_s) {
@@ -112,10 +120,8 @@ final class Recorder {
         return new InjectedFaults(
                 plan.participant(),
                 plan.file(),
-                hasOwnZero() ? OptionalDouble.empty() : OptionalDouble.of(0),
-                hasOwnZero()
-                        ? Optional.of(new TimeAxis(truth.start()).instant(zero_s))
-                        : Optional.empty(),
+                plan.offset_s(),
+                ownZero(),
                 plan.rate_ppm(),
                 0,
                 0,

@@ -12,6 +12,8 @@ import java.util.Set;
  * An aircraft's systems recorder, with its own zero instead of absolute time.
  *
  * @param zero_s the truth's time at the recorder's zero; drawn in the first 30 s if not told
+ * @param offset_s for a recorder whose clock was set by hand, so that its log has absolute time:
+ *     UTC = logged time + offset
  * @param rate_ppm how slow its clock is: true seconds = (1 + rate) × recorded seconds
  * @param pressureLag_s lag of pressure height and static pressure, first order
  * @param noisy whether readings are noisy and rounded
@@ -23,6 +25,7 @@ public record RecorderPlan(
         String file,
         double rate_Hz,
         OptionalDouble zero_s,
+        OptionalDouble offset_s,
         double rate_ppm,
         double pressureLag_s,
         boolean noisy,
@@ -48,6 +51,7 @@ public record RecorderPlan(
                 file,
                 8,
                 OptionalDouble.empty(),
+                OptionalDouble.empty(),
                 30,
                 0.5,
                 true,
@@ -61,6 +65,7 @@ public record RecorderPlan(
                 file,
                 other_Hz,
                 zero_s,
+                offset_s,
                 rate_ppm,
                 pressureLag_s,
                 noisy,
@@ -74,6 +79,22 @@ public record RecorderPlan(
                 file,
                 rate_Hz,
                 OptionalDouble.of(other_s),
+                offset_s,
+                rate_ppm,
+                pressureLag_s,
+                noisy,
+                channels,
+                kept);
+    }
+
+    /** With a clock set by hand: UTC = logged time + offset. */
+    public RecorderPlan clockOff(double by_s) {
+        return new RecorderPlan(
+                participant,
+                file,
+                rate_Hz,
+                zero_s,
+                OptionalDouble.of(by_s),
                 rate_ppm,
                 pressureLag_s,
                 noisy,
@@ -83,12 +104,30 @@ public record RecorderPlan(
 
     public RecorderPlan pressureLag(double other_s) {
         return new RecorderPlan(
-                participant, file, rate_Hz, zero_s, rate_ppm, other_s, noisy, channels, kept);
+                participant,
+                file,
+                rate_Hz,
+                zero_s,
+                offset_s,
+                rate_ppm,
+                other_s,
+                noisy,
+                channels,
+                kept);
     }
 
     public RecorderPlan channels(Set<Channel> other) {
         return new RecorderPlan(
-                participant, file, rate_Hz, zero_s, rate_ppm, pressureLag_s, noisy, other, kept);
+                participant,
+                file,
+                rate_Hz,
+                zero_s,
+                offset_s,
+                rate_ppm,
+                pressureLag_s,
+                noisy,
+                other,
+                kept);
     }
 
     public RecorderPlan keeping(double start_s, double end_s) {
@@ -97,6 +136,7 @@ public record RecorderPlan(
                 file,
                 rate_Hz,
                 zero_s,
+                offset_s,
                 rate_ppm,
                 pressureLag_s,
                 noisy,
@@ -108,6 +148,15 @@ public record RecorderPlan(
     @Override
     public RecorderPlan trulyAligned() {
         return new RecorderPlan(
-                participant, file, rate_Hz, OptionalDouble.of(0), 0, 0, noisy, channels, kept);
+                participant,
+                file,
+                rate_Hz,
+                OptionalDouble.of(0),
+                OptionalDouble.of(0),
+                0,
+                0,
+                noisy,
+                channels,
+                kept);
     }
 }

@@ -12,7 +12,7 @@ import java.util.Map;
  * Where a receiver's antenna truly was: the body's reference point and its lever arm turned by the
  * true attitude; level and along the motion over the ground where the truth has none.
  */
-final class Antenna {
+public final class BodyPoint {
     /** Half the step over which the arm's turning is differenced (s). */
     private static final double HALF_STEP_S = 0.05;
 
@@ -20,19 +20,19 @@ final class Antenna {
     private final Vec3 arm_m;
     private final TrueReadings readings;
 
-    Antenna(TrueBody body, LeverArm arm) {
+    public BodyPoint(TrueBody body, LeverArm arm) {
         this.body = body;
         this.arm_m = arm.vector_m();
         this.readings = new TrueReadings(body);
     }
 
     /** Position at a time (m, east-north-up). */
-    Vec3 position_m(double time_s) {
+    public Vec3 position_m(double time_s) {
         return body.motion().positionAt_m(time_s).plus(offset_m(time_s));
     }
 
     /** Velocity at a time (m/s, east-north-up), the arm's turning included. */
-    Vec3 velocity_mps(double time_s) {
+    public Vec3 velocity_mps(double time_s) {
         Vec3 turning =
                 offset_m(time_s + HALF_STEP_S)
                         .minus(offset_m(time_s - HALF_STEP_S))

@@ -1,0 +1,22 @@
+package pairdown.demo;
+
+import pairdown.demo.logfile.Damage;
+import pairdown.demo.logfile.LogForm;
+import pairdown.demo.receiver.LogPlan;
+
+import java.util.List;
+
+/**
+ * A log of the demo season: what it holds and what its file looks like.
+ *
+ * @param damage what happened to the file, in this order
+ */
+record DemoLog(LogPlan plan, LogForm form, List<Damage> damage) {
+    DemoLog {
+        damage = List.copyOf(damage);
+    }
+
+    static DemoLog of(LogPlan plan, LogForm form, Damage... damage) {
+        return new DemoLog(plan, form, List.of(damage));
+    }
+}

@@ -1,0 +1,199 @@
+package pairdown.demo;
+
+import pairdown.attempt.LeverArm;
+import pairdown.demo.receiver.BodyPoint;
+import pairdown.demo.truth.TrueBody;
+import pairdown.demo.truth.TrueMotion;
+import pairdown.demo.truth.Truth;
+import pairdown.time.Span;
+import pairdown.vector.Vec3;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * What was true of a lead and a flyer, from exit to opening: computed from the truth alone, by
+ * other code than a debrief's.
+ */
+public final class TruePair {
+    private static final double STEP_S = 0.1;
+
+    /** Rates are means over this, centred (s). */
+    private static final double SMOOTHED_S = 1;
+
+    /** Half the stretch over which the lead's turning is differenced (s). */
+    private static final double HALF_TURN_S = 1;
+
+    private static final double DWELL_S = 3;
+    private static final double BRIDGED_S = 0.5;
+    private static final double LEAVING = 1.5;
+
+    private final Truth truth;
+    private final TrueMotion lead;
+    private final TrueMotion flyer;
+    private final BodyPoint slot;
+    private final double exit_s;
+    private final double opening_s;
+
+    /**
+     * @param slot the flyer's slot on the lead
+     * @throws IllegalArgumentException if the flyer never left the exit aircraft
+     */
+    public TruePair(Truth truth, String lead, String flyer, LeverArm slot) {
+        TrueBody jumper = truth.body(flyer);
+        this.truth = truth;
+        this.lead = truth.body(lead).motion();
+        this.flyer = jumper.motion();
+        this.slot = new BodyPoint(truth.body(lead), slot);
+        this.exit_s =
+                jumper.exit_s()
+                        .orElseThrow(() -> new IllegalArgumentException(flyer + " never left"));
+        this.opening_s = jumper.opening_s().orElse(this.flyer.end_s());
+    }
+
+    public double exit_s() {
+        return exit_s;
+    }
+
+    public double opening_s() {
+        return opening_s;
+    }
+
+    /** Between the two reference points (m). */
+    public double separation_m(double time_s) {
+        return relative_m(time_s).norm();
+    }
+
+    /** From the flyer to its slot (m). */
+    public double gap_m(double time_s) {
+        return flyer.positionAt_m(time_s).minus(slot.position_m(time_s)).norm();
+    }
+
+    /** How fast they close (m/s), positive while closing. */
+    public double closure_mps(double time_s) {
+        Vec3 r = relative_m(time_s);
+        Vec3 v = flyer.velocityAt_mps(time_s).minus(lead.velocityAt_mps(time_s));
+        return -r.dot(v) / r.norm();
+    }
+
+    private Vec3 relative_m(double time_s) {
+        return flyer.positionAt_m(time_s).minus(lead.positionAt_m(time_s));
+    }
+
+    /** When the separation was least. */
+    public double closest_s() {
+        return least(this::separation_m);
+    }
+
+    /** When the gap was least. */
+    public double leastGap_s() {
+        return least(this::gap_m);
+    }
+
+    private double least(DoubleUnaryOperator figure) {
+        double best_s = exit_s;
+        for (double t = exit_s; t <= opening_s; t += lead.step_s()) {
+            if (figure.applyAsDouble(t) < figure.applyAsDouble(best_s)) {
+                best_s = t;
+            }
+        }
+        return best_s;
+    }
+
+    /**
+     * Level and vertical rate of the flyer's place in level axes that turn with the lead's way
+     * through the air (m/s), means over a second.
+     */
+    double[] rates_mps(double time_s) {
+        Vec3 sum = Vec3.ZERO;
+        int n = 0;
+        for (double t = time_s - SMOOTHED_S / 2; t <= time_s + SMOOTHED_S / 2 + 1e-9; t += STEP_S) {
+            sum = sum.plus(rate_mps(t));
+            n++;
+        }
+        Vec3 mean = sum.times(1.0 / n);
+        return new double[] {mean.levelNorm(), Math.abs(mean.z())};
+    }
+
+    private Vec3 rate_mps(double time_s) {
+        Vec3 v = flyer.velocityAt_mps(time_s).minus(lead.velocityAt_mps(time_s));
+        double turned_rad = course_rad(time_s + HALF_TURN_S) - course_rad(time_s - HALF_TURN_S);
+        turned_rad -= 2 * Math.PI * Math.rint(turned_rad / (2 * Math.PI));
+        Vec3 omega = new Vec3(0, 0, -turned_rad / (2 * HALF_TURN_S));
+        return v.minus(omega.cross(relative_m(time_s)));
+    }
+
+    /** The lead's way through the mean air, clockwise from north. */
+    private double course_rad(double time_s) {
+        double msl_m =
+                truth.frame().toGeodetic(lead.positionAt_m(time_s)).height_m()
+                        - truth.air().undulation_m();
+        Vec3 through = lead.velocityAt_mps(time_s).minus(truth.air().meanWind_mps().apply(msl_m));
+        return StrictMath.atan2(through.x(), through.y());
+    }
+
+    /** Matched windows by the contract's rule with its usual tolerances. */
+    public List<Span> matched(double level_mps, double vertical_mps) {
+        List<Span> windows = new ArrayList<>();
+        double from_s = exit_s;
+        while (from_s < opening_s) {
+            Optional<Span> next = window(from_s, level_mps, vertical_mps);
+            if (next.isEmpty()) {
+                break;
+            }
+            windows.add(next.get());
+            from_s = next.get().end_s() + STEP_S;
+        }
+        return windows;
+    }
+
+    private Optional<Span> window(double from_s, double level_mps, double vertical_mps) {
+        double start_s = Double.NaN;
+        double inside_s = Double.NaN;
+        for (double t = from_s; t <= opening_s; t += STEP_S) {
+            double[] rate = rates_mps(t);
+            if (rate[0] <= level_mps && rate[1] <= vertical_mps) {
+                start_s = Double.isNaN(start_s) ? t : start_s;
+                inside_s = t;
+            } else if (!Double.isNaN(start_s) && t - inside_s > BRIDGED_S) {
+                start_s = Double.NaN;
+            }
+            if (!Double.isNaN(start_s) && t - start_s >= DWELL_S) {
+                return Optional.of(
+                        new Span(start_s, end_s(t, LEAVING * level_mps, LEAVING * vertical_mps)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private double end_s(double from_s, double level_mps, double vertical_mps) {
+        double crossed_s = Double.NaN;
+        for (double t = from_s; t <= opening_s; t += STEP_S) {
+            double[] rate = rates_mps(t);
+            boolean over = rate[0] > level_mps || rate[1] > vertical_mps;
+            if (!over) {
+                crossed_s = Double.NaN;
+            } else if (Double.isNaN(crossed_s)) {
+                crossed_s = t;
+            }
+            if (!Double.isNaN(crossed_s) && t - crossed_s >= BRIDGED_S) {
+                return crossed_s;
+            }
+        }
+        return Double.isNaN(crossed_s) ? opening_s : crossed_s;
+    }
+
+    /** When the flyer left its last matched window or, with none, its closest approach. */
+    public double leaving_s(double level_mps, double vertical_mps) {
+        List<Span> windows = matched(level_mps, vertical_mps);
+        return windows.isEmpty() ? closest_s() : windows.get(windows.size() - 1).end_s();
+    }
+
+    /** The flyer's height above mean sea level (m). */
+    public double msl_m(double time_s) {
+        return truth.frame().toGeodetic(flyer.positionAt_m(time_s)).height_m()
+                - truth.air().undulation_m();
+    }
+}
