@@ -131,6 +131,11 @@ public final class LogFiles {
         if (head.length == 0) {
             throw source.unusable("is empty", "copy it anew from the logger");
         }
+        if (isBlank(head)) {
+            throw source.unusable(
+                    "begins with nothing but blanks or zeros",
+                    "copy it anew; the logger may have stopped before it wrote anything");
+        }
         try {
             if (columnMap.isPresent()) {
                 return new CsvFormat().read(source, columnMap.get());
@@ -143,12 +148,26 @@ public final class LogFiles {
         } catch (IOException e) {
             throw source.unreadable(e);
         }
+        if (NmeaFormat.hasSentences(head)) {
+            throw source.unusable(
+                    "holds NMEA sentences, but none with a position",
+                    "let the logger record RMC and GGA");
+        }
         Optional<String> table = CsvFormat.complaint(head);
         if (table.isPresent()) {
-            throw source.unusable(table.get(), "write a column map");
+            throw source.unusable(table.get(), "write a column map, or check that all was copied");
         }
         throw source.unusable(
                 "is no log of a known format (gpx igc nmea kml geojson csv)",
                 "check that it is the logger's own file");
+    }
+
+    private static boolean isBlank(byte[] head) {
+        for (byte b : head) {
+            if (b > ' ' || b < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -66,10 +66,16 @@ public final class IsoTime {
     }
 
     /**
-     * Nanoseconds from 1970 of midnight on a date, or {@link #NONE} where there is no such date.
+     * Nanoseconds from 1970 of midnight on a date, or {@link #NONE} where there is no such date or
+     * it is outside the years 1970 to 2200, in which the difference of any two times fits a long.
      */
     public static long day_ns(int year, int month, int day) {
-        if (month < 1 || month > 12 || day < 1 || day > daysIn(year, month)) {
+        if (year < 1970
+                || year > 2200
+                || month < 1
+                || month > 12
+                || day < 1
+                || day > daysIn(year, month)) {
             return NONE;
         }
         int y = month <= 2 ? year - 1 : year;
@@ -102,7 +108,7 @@ public final class IsoTime {
             return NONE;
         }
         int day = digits(2);
-        if (year < 1900 || year > 2200 || month < 0 || day < 0) {
+        if (year < 0 || month < 0 || day < 0) {
             return NONE;
         }
         long day_ns = day_ns(year, month, day);

@@ -55,7 +55,7 @@ class IsoTimeTest {
 
     @Property(tries = 1000)
     void whateverJavaWritesIsReadBack(
-            @ForAll @LongRange(min = -2_000_000_000L, max = 7_000_000_000L) long second,
+            @ForAll @LongRange(min = 0, max = 7_000_000_000L) long second,
             @ForAll @LongRange(min = 0, max = 999_999_999) long nano) {
         Instant written = Instant.ofEpochSecond(second, nano).truncatedTo(ChronoUnit.MICROS);
         assertEquals(written, instant(IsoTime.utc_ns(written.toString())));

@@ -56,6 +56,9 @@ public final class CsvFormat implements TrackFormat {
     public static Optional<String> complaint(byte[] head) {
         Dialect dialect = Dialect.of(head);
         SampleLines lines = SampleLines.of(head, dialect);
+        if (HeaderLayout.isHeaderAlone(lines)) {
+            return Optional.of("has a header row and no record after it");
+        }
         boolean table = lines.size() > 1 && lines.cells(0).size() > 1;
         return table
                 ? Optional.of(

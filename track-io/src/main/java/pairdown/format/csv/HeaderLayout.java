@@ -38,6 +38,11 @@ final class HeaderLayout {
         return best < 0 ? Optional.empty() : layout(best);
     }
 
+    /** Whether the last line reads like a header, so that nothing follows it. */
+    static boolean isHeaderAlone(SampleLines lines) {
+        return lines.size() > 0 && known(lines.cells(lines.size() - 1)) > 1;
+    }
+
     private static int known(List<String> cells) {
         int known = 0;
         for (String cell : cells) {

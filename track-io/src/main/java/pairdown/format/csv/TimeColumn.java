@@ -16,6 +16,14 @@ abstract class TimeColumn {
     private static final long SECOND_NS = 1_000_000_000L;
     private static final long DAY_NS = 86_400 * SECOND_NS;
 
+    /**
+     * The second turn of the ten-bit week counter, on 6 April 2019; the next is in November 2038.
+     */
+    private static final int ERA_WEEKS = 2 * GpsTime.ROLLOVER_WEEKS;
+
+    /** Counts from 1970 end in the year 2200, as dates do. */
+    private static final double MOST_S = 7.26e9;
+
     /** What came of reading a row's time: the reason where there is none. */
     private String complaint = "no time";
 
@@ -74,7 +82,7 @@ abstract class TimeColumn {
             long ns(Cells cells) {
                 double value = number(cells, column, decimalMark);
                 double t_s = value * unit_s;
-                return Math.abs(t_s) < 8e9
+                return t_s < MOST_S && t_s >= (absolute ? 0 : -MOST_S)
                         ? Math.round(t_s * 1e6) * 1000
                         : refuse("no time in " + quoted(cells, column));
             }
@@ -91,6 +99,7 @@ abstract class TimeColumn {
         return new TimeColumn() {
             private double last_s = Double.NaN;
             private int rollovers;
+            private boolean tenBitsSeen;
 
             @Override
             long ns(Cells cells) {
@@ -105,10 +114,20 @@ abstract class TimeColumn {
                     rollovers += last_s - seconds > GpsTime.WEEK_S / 2.0 ? 1 : 0;
                     last_s = seconds;
                 }
-                var utc =
-                        GpsTime.of((int) counted + rollovers, Math.round(seconds * 1e6) / 1e6)
-                                .toUtc();
+                boolean tenBits = counted < GpsTime.ROLLOVER_WEEKS;
+                tenBitsSeen |= tenBits;
+                int full = (int) counted + (tenBits ? ERA_WEEKS : 0) + rollovers;
+                var utc = GpsTime.of(full, Math.round(seconds * 1e6) / 1e6).toUtc();
                 return utc.getEpochSecond() * SECOND_NS + utc.getNano();
+            }
+
+            @Override
+            List<String> warnings() {
+                return tenBitsSeen
+                        ? List.of(
+                                "GPS weeks below 1024 taken as counted from the week counter's turn"
+                                        + " of April 2019")
+                        : List.of();
             }
 
             @Override

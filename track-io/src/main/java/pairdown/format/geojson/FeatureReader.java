@@ -24,6 +24,9 @@ final class FeatureReader {
     private static final Set<String> TIMES = Set.of("times", "coordTimes", "time", "timestamp");
     private static final double MOST_UNIX_S = 1e11;
 
+    /** Counts from 1970 end in the year 2200, as dates do. */
+    private static final double MOST_S = 7.26e9;
+
     private final Rows rows;
     private final Notes notes;
     private final double[] position = new double[3];
@@ -128,7 +131,7 @@ final class FeatureReader {
 
     private static long unix_ns(double value) {
         double t_s = Math.abs(value) < MOST_UNIX_S ? value : value / 1000;
-        return Math.abs(t_s) < 8e9 ? Math.round(t_s * 1e6) * 1000 : IsoTime.NONE;
+        return t_s >= 0 && t_s < MOST_S ? Math.round(t_s * 1e6) * 1000 : IsoTime.NONE;
     }
 
     private void extra(String name, JsonParser json) throws IOException {

@@ -1,9 +1,7 @@
 package pairdown.format.igc;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import pairdown.format.source.ByteLines;
 import pairdown.format.source.LogSource;
 import pairdown.format.source.TrackFormat;
@@ -22,24 +20,16 @@ public final class IgcFormat implements TrackFormat {
     /** A B record, or the A and H records that come before one. */
     @Override
     public boolean recognises(byte[] head) {
-        ByteLines lines = new ByteLines(new ByteArrayInputStream(head), LONGEST);
-        boolean manufacturer = false;
-        try {
-            while (lines.next()) {
-                if (IgcFix.isFix(lines)) {
-                    return true;
-                }
-                if (lines.number() == 1 && lines.latin1().matches("A[A-Z0-9]{3}.*")) {
-                    manufacturer = true;
-                }
-                if (manufacturer && lines.latin1().matches("H[FOPS][A-Z]{3}.*")) {
-                    return true;
-                }
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException("memory can't fail", e);
-        }
-        return false;
+        boolean named = ByteLines.of(head, LONGEST).anyMatch(IgcFormat::namesARecorder);
+        return ByteLines.of(head, LONGEST)
+                .anyMatch(
+                        line ->
+                                IgcFix.isFix(line)
+                                        || (named && line.latin1().matches("H[FOPS][A-Z]{3}.*")));
+    }
+
+    private static boolean namesARecorder(ByteLines line) {
+        return line.number() == 1 && line.latin1().matches("A[A-Z0-9]{3}.*");
     }
 
     @Override

@@ -12,7 +12,6 @@ import pairdown.format.source.Notes;
 import pairdown.format.source.Numbers;
 import pairdown.format.source.PointNames;
 import pairdown.format.source.Rows;
-import pairdown.format.source.Text;
 import pairdown.format.source.Xml;
 import pairdown.time.IsoTime;
 import pairdown.track.Channel;
@@ -135,7 +134,7 @@ final class KmlTrack {
         double lon = coordinates.get(3 * i);
         double lat = coordinates.get(3 * i + 1);
         if (Double.isNaN(lon) || Double.isNaN(lat)) {
-            notes.skip(line, "unreadable coordinate " + Text.quote(lon + " " + lat));
+            notes.skip(line, "coordinate left empty or no number");
             return;
         }
         rows.begin(whens.get(when), line);

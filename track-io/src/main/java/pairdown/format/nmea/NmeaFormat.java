@@ -1,9 +1,7 @@
 package pairdown.format.nmea;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import pairdown.format.source.ByteLines;
 import pairdown.format.source.LogSource;
 import pairdown.format.source.TrackFormat;
@@ -22,21 +20,23 @@ public final class NmeaFormat implements TrackFormat {
 
     @Override
     public boolean recognises(byte[] head) {
-        ByteLines lines = new ByteLines(new ByteArrayInputStream(head), LONGEST);
         Sentence sentence = new Sentence();
-        try {
-            while (lines.next()) {
-                Sentence.Found found = sentence.find(lines);
-                boolean readable =
-                        found == Sentence.Found.SOUND || found == Sentence.Found.UNCHECKED;
-                if (readable && NmeaReader.isUsed(sentence.type())) {
-                    return true;
-                }
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException("memory can't fail", e);
-        }
-        return false;
+        return ByteLines.of(head, LONGEST)
+                .anyMatch(
+                        line -> {
+                            Sentence.Found found = sentence.find(line);
+                            boolean readable =
+                                    found == Sentence.Found.SOUND
+                                            || found == Sentence.Found.UNCHECKED;
+                            return readable && NmeaReader.isUsed(sentence.type());
+                        });
+    }
+
+    /** Whether there are sentences at all: with a checksum that fits, of any kind. */
+    public static boolean hasSentences(byte[] head) {
+        Sentence sentence = new Sentence();
+        return ByteLines.of(head, LONGEST)
+                .anyMatch(line -> sentence.find(line) == Sentence.Found.SOUND);
     }
 
     @Override

@@ -1,9 +1,12 @@
 package pairdown.format.source;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.function.Predicate;
 
 /**
  * A stream's lines as ranges of a byte array, without an object a line: {@link #next} moves on,
@@ -29,6 +32,25 @@ public final class ByteLines {
     public ByteLines(InputStream in, int longest) {
         this.in = in;
         this.longest = longest;
+    }
+
+    /** The lines of bytes in memory. */
+    public static ByteLines of(byte[] bytes, int longest) {
+        return new ByteLines(new ByteArrayInputStream(bytes), longest);
+    }
+
+    /** Whether a line from here on is such; the lines are those of bytes in memory. */
+    public boolean anyMatch(Predicate<ByteLines> such) {
+        try {
+            while (next()) {
+                if (such.test(this)) {
+                    return true;
+                }
+            }
+            return false;
+        } catch (IOException e) {
+            throw new UncheckedIOException("memory can't fail", e);
+        }
     }
 
     /** Moves to the next line; false at the end. */

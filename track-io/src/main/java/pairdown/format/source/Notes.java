@@ -42,6 +42,16 @@ public final class Notes {
         return skipped;
     }
 
+    /** The losses in brackets, the first with its reason; nothing where there are none. */
+    String losses() {
+        if (skipped == 0) {
+            return "";
+        }
+        Skipped first = examples.get(0);
+        String where = first.line() > 0 ? "line " + first.line() + ": " : "";
+        return " (" + skipped + " skipped; " + where + first.reason() + ")";
+    }
+
     /** What a reader of the results must know; said once however often it is noted. */
     public void warn(String text) {
         if (warnings.size() < MAX_WARNINGS) {

@@ -6,6 +6,12 @@ import pairdown.track.Channel;
 
 /** Whether a value can be what its channel says, and the complaint where it can't. */
 final class Plausible {
+    /** EGM96 lies between −107 and +86 m; a receiver's own geoid may differ by metres. */
+    private static final double MOST_SEPARATION_M = 150;
+
+    /** No channel has a unit so small that a value could reach it. */
+    private static final double MOST = 1e9;
+
     private Plausible() {}
 
     /** What is wrong with a place, if anything. */
@@ -30,11 +36,14 @@ final class Plausible {
             case GROUND_SPEED, INDICATED_AIRSPEED, TRUE_AIRSPEED ->
                     (value < 0 && channel == Channel.GROUND_SPEED)
                             || Math.abs(value) > limits.speedLimit_mps();
-            case HORIZONTAL_ACCURACY, VERTICAL_ACCURACY, SPEED_ACCURACY -> value < 0;
+            case HORIZONTAL_ACCURACY, VERTICAL_ACCURACY, SPEED_ACCURACY ->
+                    !(value >= 0 && value < MOST);
             case TRACK, HEADING -> !(Math.abs(value) <= 360);
+            case SATELLITES -> !(value >= 0 && value < 1000);
             case PITCH -> !(Math.abs(value) <= 90);
             case ROLL -> !(Math.abs(value) <= 360);
-            default -> Double.isInfinite(value);
+            case GEOID_SEPARATION -> !(Math.abs(value) <= MOST_SEPARATION_M);
+            default -> !(Math.abs(value) < MOST);
         };
     }
 

@@ -13,8 +13,9 @@ package pairdown.format.source;
  * @param speedLimit_mps a speed beyond it is absurd: civil receivers stop at 515 m/s (1000 kt)
  * @param strayDays a date further than this from the log's others is a receiver's cold start, or a
  *     week counter that rolled over
- * @param frozenRows a position repeated this often while the log moves is a held one
- * @param frozenSpeed_mps what counts as moving there: well above what a coarse format can show as
+ * @param heldStep_m a position repeated to the last digit while the log moved on by more is a held
+ *     one: above the step of the coarsest format, 0.001′ or 2.6 m across
+ * @param heldSpeed_mps what counts as moving there: well above what a coarse format can show as
  *     standing still
  */
 public record ReadSettings(
@@ -24,8 +25,8 @@ public record ReadSettings(
         double heightLimit_m,
         double speedLimit_mps,
         int strayDays,
-        int frozenRows,
-        double frozenSpeed_mps) {
+        double heldStep_m,
+        double heldSpeed_mps) {
     public static final ReadSettings DEFAULT =
             new ReadSettings(1 << 20, 64L << 20, 250, 60_000, 600, 400, 3, 5);
 }

@@ -1,6 +1,7 @@
 package pairdown.format.source;
 
 import java.util.Arrays;
+import java.util.List;
 import pairdown.track.Channel;
 
 /**
@@ -12,6 +13,18 @@ final class Repeats {
 
     /** Mean metres in a degree of arc of a great circle; only sizes of jumps are judged with it. */
     private static final double M_PER_DEG = 111_195;
+
+    /** A greater share of held rows is no accident: rows come faster than fixes. */
+    private static final double MANY = 0.4;
+
+    /** What a receiver says of motion: repeated with the position, it is no news either. */
+    private static final List<Channel> VELOCITY =
+            List.of(
+                    Channel.GROUND_SPEED,
+                    Channel.TRACK,
+                    Channel.VELOCITY_NORTH,
+                    Channel.VELOCITY_EAST,
+                    Channel.VELOCITY_DOWN);
 
     private final Rows rows;
     private final Notes notes;
@@ -34,6 +47,7 @@ final class Repeats {
         int[] kept = new int[order.length];
         int n = 0;
         int sameTimeFrom = 0;
+        int alike = 0;
         for (int row : order) {
             if (n > 0 && rows.time_ns(kept[n - 1]) != rows.time_ns(row)) {
                 sameTimeFrom = n;
@@ -45,10 +59,21 @@ final class Repeats {
             if (duplicate) {
                 notes.skip(rows.line(row), "duplicate of an earlier record");
             } else {
+                alike += sameTimeFrom < n && hasPlace(row) && hasPlace(kept[n - 1]) ? 1 : 0;
                 kept[n++] = row;
             }
         }
+        if (alike > 0) {
+            notes.warn(
+                    alike
+                            + (alike == 1 ? " fix has" : " fixes have")
+                            + " the time of the fix before: the log's times are too coarse");
+        }
         return n == order.length ? order : Arrays.copyOf(kept, n);
+    }
+
+    private boolean hasPlace(int row) {
+        return !Double.isNaN(rows.get(Channel.LATITUDE, row));
     }
 
     private boolean same(int a, int b) {
@@ -67,25 +92,44 @@ final class Repeats {
      */
     private void dropHeldPositions(int[] order) {
         int from = 0;
+        int held = 0;
         double speedBefore_mps = 0;
         while (from < order.length) {
             int to = from + 1;
             while (to < order.length && samePlace(order[from], order[to])) {
                 to++;
             }
-            if (to - from >= settings.frozenRows() && wasMoving(order, from, to, speedBefore_mps)) {
+            if (to - from > 1 && wasMoving(order, from, to, speedBefore_mps)) {
                 for (int i = from + 1; i < to; i++) {
-                    rows.clearPosition(order[i]);
-                    notes.skip(
-                            rows.line(order[i]),
-                            "position held since line " + rows.line(order[from]) + " while moving");
+                    takeHeld(order[from], order[i]);
                 }
+                held += to - from - 1;
             }
             if (to < order.length) {
                 speedBefore_mps = speed_mps(order[from], order[to]);
             }
             from = to;
         }
+        if (held > MANY * order.length) {
+            notes.warn(
+                    "the log has more rows than fixes: "
+                            + held
+                            + " rows repeat the fix before them and are not counted as fixes");
+        }
+    }
+
+    /** Takes what the receiver said from a row that only says it again. */
+    private void takeHeld(int first, int again) {
+        boolean all = true;
+        for (Channel channel : VELOCITY) {
+            all &= Double.compare(rows.get(channel, first), rows.get(channel, again)) == 0;
+        }
+        if (all) {
+            VELOCITY.forEach(channel -> rows.clear(channel, again));
+        }
+        rows.clearPosition(again);
+        notes.skip(
+                rows.line(again), "position held since line " + rows.line(first) + " while moving");
     }
 
     private boolean samePlace(int a, int b) {
@@ -96,16 +140,18 @@ final class Repeats {
     }
 
     private boolean wasMoving(int[] order, int from, int to, double speedBefore_mps) {
-        double slowest_mps = Double.POSITIVE_INFINITY;
+        double speed_mps = Double.POSITIVE_INFINITY;
         for (int i = from; i < to; i++) {
-            slowest_mps = Math.min(slowest_mps, loggedSpeed_mps(order[i]));
+            speed_mps = Math.min(speed_mps, loggedSpeed_mps(order[i]));
         }
-        if (!Double.isNaN(slowest_mps)) {
-            return slowest_mps > settings.frozenSpeed_mps();
+        if (Double.isNaN(speed_mps)) {
+            speed_mps =
+                    to < order.length
+                            ? Math.min(speedBefore_mps, speed_mps(order[from], order[to]))
+                            : 0;
         }
-        return to < order.length
-                && speedBefore_mps > settings.frozenSpeed_mps()
-                && speed_mps(order[from], order[to]) > settings.frozenSpeed_mps();
+        double lasted_s = (rows.time_ns(order[to - 1]) - rows.time_ns(order[from])) / NS_PER_S;
+        return speed_mps > settings.heldSpeed_mps() && speed_mps * lasted_s > settings.heldStep_m();
     }
 
     private double loggedSpeed_mps(int row) {

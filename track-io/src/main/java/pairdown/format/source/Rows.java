@@ -125,6 +125,11 @@ public final class Rows {
         }
     }
 
+    /** Takes a value back. */
+    void clear(Channel channel, int row) {
+        columns.clear(channel, row);
+    }
+
     void clearPosition(int row) {
         columns.clear(Channel.LATITUDE, row);
         columns.clear(Channel.LONGITUDE, row);
@@ -148,10 +153,7 @@ public final class Rows {
     public Track finish(boolean absolute, HeightDatum datum) throws UnusableInputException {
         if (size == 0) {
             throw source.unusable(
-                    "holds no usable record"
-                            + (notes.skippedCount() > 0
-                                    ? " (" + notes.skippedCount() + " were skipped)"
-                                    : ""),
+                    "holds no usable record" + notes.losses(),
                     "check that the whole log was copied");
         }
         int[] order = absolute ? new StrayDates(this, notes, source).mended() : all();

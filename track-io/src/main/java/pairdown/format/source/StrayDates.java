@@ -85,8 +85,9 @@ final class StrayDates {
         if (moved > 0) {
             notes.warn(
                     moved
-                            + " dates were 1024 weeks in the past (a receiver's week rollover) and"
-                            + " moved forward");
+                            + (moved == 1 ? " date was" : " dates were")
+                            + " 1024 weeks in the past (a receiver's week rollover) and moved"
+                            + " forward");
         }
         return Arrays.copyOf(kept, n);
     }

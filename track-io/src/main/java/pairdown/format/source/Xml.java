@@ -1,9 +1,15 @@
 package pairdown.format.source;
 
 import com.ctc.wstx.api.WstxInputProperties;
+import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -17,6 +23,17 @@ public final class Xml {
     private static final int MOST_TEXT = 1 << 20;
     private static final int MOST_ATTRIBUTE = 1 << 16;
     private static final int MOST_DEPTH = 200;
+
+    /** Bytes within which the XML declaration stands. */
+    private static final int DECLARATION = 200;
+
+    private static final Pattern EIGHT_BITS =
+            Pattern.compile(
+                    "\\s*<\\?xml[^>]*encoding\\s*=\\s*[\"']((?:iso-8859-|windows-12)[0-9]+)[\"']",
+                    Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern FIRST_TAG =
+            Pattern.compile("<(?:[a-z0-9_]+:)?([a-z0-9_]+)[\\s>/]");
     private static final XMLInputFactory FACTORY = hardened();
 
     private Xml() {}
@@ -37,9 +54,25 @@ public final class Xml {
         return factory;
     }
 
-    /** A parser at the start of the document. */
-    public static XMLStreamReader open(InputStream in) throws XMLStreamException {
-        return FACTORY.createXMLStreamReader(in);
+    /**
+     * A parser at the start of the document. Bytes that are no letters in the document's encoding
+     * become replacement characters: one of them must not end the reading.
+     */
+    public static XMLStreamReader open(InputStream in) throws IOException, XMLStreamException {
+        BufferedInputStream bytes = new BufferedInputStream(in);
+        bytes.mark(DECLARATION);
+        byte[] head = bytes.readNBytes(DECLARATION);
+        bytes.reset();
+        return FACTORY.createXMLStreamReader(new InputStreamReader(bytes, encoding(head)));
+    }
+
+    /** A declared encoding of eight bits a letter; all else has become UTF-8 before. */
+    private static Charset encoding(byte[] head) {
+        String text = new String(head, StandardCharsets.ISO_8859_1);
+        Matcher declared = EIGHT_BITS.matcher(text);
+        return declared.lookingAt() && Charset.isSupported(declared.group(1))
+                ? Charset.forName(declared.group(1))
+                : StandardCharsets.UTF_8;
     }
 
     /** The name of the element the parser is at, without its prefix. */
@@ -70,9 +103,7 @@ public final class Xml {
         if (start < 0 || !text.substring(0, start).isBlank()) {
             return false;
         }
-        java.util.regex.Matcher m =
-                java.util.regex.Pattern.compile("<(?:[a-z0-9_]+:)?([a-z0-9_]+)[\\s>/]")
-                        .matcher(text);
+        Matcher m = FIRST_TAG.matcher(text);
         return m.find() && m.group(1).equals(name);
     }
 
