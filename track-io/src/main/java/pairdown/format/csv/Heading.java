@@ -19,7 +19,13 @@ record Heading(String text, List<String> words, Optional<LoggedUnit> unit) {
     private static final Pattern CAMEL =
             Pattern.compile("(?<=[a-z0-9])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])");
 
+    /** The longest cell that is still read as a heading: a unit is looked for at every blank. */
+    private static final int LONGEST = 120;
+
     static Heading of(String text) {
+        if (text.length() > LONGEST) {
+            return new Heading(text, List.of(), Optional.empty());
+        }
         StringBuilder rest = new StringBuilder();
         Optional<LoggedUnit> unit = Optional.empty();
         Matcher bracket = BRACKETED.matcher(text);

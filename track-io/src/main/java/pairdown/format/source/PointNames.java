@@ -1,8 +1,10 @@
 package pairdown.format.source;
 
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import pairdown.track.Channel;
 
 /** Plain names that extensions of XML and JSON formats use for a channel, beside its own. */
@@ -33,11 +35,15 @@ public final class PointNames {
 
     private PointNames() {}
 
+    /** What a format says in its own way, and an extension can't say again. */
+    private static final Set<Channel> PLACE =
+            EnumSet.of(Channel.LATITUDE, Channel.LONGITUDE, Channel.HEIGHT);
+
     /** The channel of a name, in SI units as these formats have them. */
     public static Optional<Channel> channel(String name) {
         Optional<Channel> own = Channel.ofKey(name);
         return own.isPresent()
-                ? own
+                ? own.filter(channel -> !PLACE.contains(channel))
                 : Optional.ofNullable(
                         NAMES.get(name.toLowerCase(Locale.ROOT).replaceAll("[_\\- ]", "")));
     }
