@@ -4,11 +4,14 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import pairdown.geodesy.Geodetic;
 import pairdown.time.Span;
+import pairdown.track.Channel;
 import pairdown.track.Flight;
 import pairdown.track.HeightDatum;
 import pairdown.track.Skipped;
@@ -19,6 +22,8 @@ final class InspectionText {
     private static final DateTimeFormatter DAY_TIME =
             DateTimeFormatter.ofPattern("d MMMM uuuu HH:mm:ss.SSS", Locale.ROOT)
                     .withZone(ZoneOffset.UTC);
+    private static final DateTimeFormatter DAY =
+            DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ROOT).withZone(ZoneOffset.UTC);
     private static final DateTimeFormatter TIME =
             DateTimeFormatter.ofPattern("HH:mm:ss.SSS", Locale.ROOT).withZone(ZoneOffset.UTC);
     private static final int SHOWN = 5;
@@ -34,7 +39,7 @@ final class InspectionText {
         if (log.firstFix().isPresent()) {
             lines.add(heights(log));
         }
-        lines.add("channels: " + String.join(", ", log.channels()));
+        lines.add("has " + String.join(", ", channels(log)));
         flights(lines, log);
         gaps(lines, log);
         skipped(lines, log);
@@ -67,7 +72,12 @@ final class InspectionText {
         if (start.isEmpty() || end.isEmpty()) {
             return "no absolute time; " + duration(log.span_s()) + " on its own clock";
         }
-        return DAY_TIME.format(start.get()) + " to " + TIME.format(end.get()) + " UTC " + length;
+        boolean sameDay = DAY.format(start.get()).equals(DAY.format(end.get()));
+        return DAY_TIME.format(start.get())
+                + " to "
+                + (sameDay ? TIME : DAY_TIME).format(end.get())
+                + " UTC "
+                + length;
     }
 
     private static String duration(double seconds) {
@@ -85,19 +95,18 @@ final class InspectionText {
                 String.format(Locale.ROOT, "%.6f, %.6f", fix.latitude_deg(), fix.longitude_deg());
         return "first fix: "
                 + place
-                + (log.firstFixHasHeight()
-                        ? String.format(Locale.ROOT, ", %.1f m above the ellipsoid", fix.height_m())
-                        : ", without a height");
+                + (log.firstFixHasHeight() ? height(fix, log) : ", without a height");
+    }
+
+    private static String height(Geodetic fix, Inspection log) {
+        return String.format(
+                Locale.ROOT,
+                ", %.1f m above sea level (%.1f m above the ellipsoid)",
+                fix.height_m() - log.geoidSeparation_m().orElse(0),
+                fix.height_m());
     }
 
     private static String heights(Inspection log) {
-        String separation =
-                log.geoidSeparation_m().isPresent()
-                        ? String.format(
-                                Locale.ROOT,
-                                "; sea level is %.1f m above the ellipsoid there",
-                                log.geoidSeparation_m().getAsDouble())
-                        : "";
         HeightDatum datum = log.track().datum();
         String from =
                 switch (datum) {
@@ -105,7 +114,31 @@ final class InspectionText {
                     case MSL -> "above sea level";
                     case UNKNOWN -> "not said from what, taken as above sea level";
                 };
-        return "heights: " + from + separation;
+        return "heights: " + from + seaLevel(log.geoidSeparation_m().orElse(Double.NaN));
+    }
+
+    private static String seaLevel(double separation_m) {
+        return Double.isNaN(separation_m)
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        "; sea level is %.1f m %s the ellipsoid there",
+                        Math.abs(separation_m),
+                        separation_m < 0 ? "below" : "above");
+    }
+
+    /** Channels as people call them: the key's words without its unit, the two degrees as one. */
+    private static List<String> channels(Inspection log) {
+        return log.channels().stream()
+                .filter(key -> !key.equals(Channel.LONGITUDE.key()))
+                .map(key -> key.equals(Channel.LATITUDE.key()) ? "position" : inWords(key))
+                .toList();
+    }
+
+    private static String inWords(String key) {
+        return key.replaceFirst("_\\w+$", "")
+                .replaceAll("(?=[A-Z])", " ")
+                .toLowerCase(Locale.ROOT);
     }
 
     private static void flights(List<String> lines, Inspection log) {
@@ -144,7 +177,7 @@ final class InspectionText {
                                                 + " ("
                                                 + duration(gap.duration_s())
                                                 + ")"));
-        more(lines, gaps.size());
+        more(lines, gaps.size(), SHOWN);
     }
 
     private static String span(Track track, double from_s, double to_s) {
@@ -162,15 +195,27 @@ final class InspectionText {
             return;
         }
         lines.add("not used: " + count(count, "record or value", "records or values"));
-        for (Skipped skipped : log.report().skipped().stream().limit(SHOWN).toList()) {
-            lines.add("  line " + skipped.line() + ": " + skipped.reason());
+        List<Skipped> examples = log.report().skipped();
+        Map<String, List<Skipped>> kinds = new LinkedHashMap<>();
+        for (Skipped skipped : examples) {
+            kinds.computeIfAbsent(kind(skipped.reason()), k -> new ArrayList<>()).add(skipped);
         }
-        more(lines, count);
+        for (List<Skipped> alike : kinds.values()) {
+            Skipped first = alike.get(0);
+            String others = alike.size() > 1 ? " (and " + (alike.size() - 1) + " alike)" : "";
+            lines.add("  line " + first.line() + ": " + first.reason() + others);
+        }
+        more(lines, count, examples.size());
     }
 
-    private static void more(List<String> lines, long count) {
-        if (count > SHOWN) {
-            lines.add("  and " + (count - SHOWN) + " more");
+    /** A reason without the numbers and quotations that make each its own. */
+    private static String kind(String reason) {
+        return reason.replaceAll("'.*'", "").replaceAll("[-0-9.]+", "");
+    }
+
+    private static void more(List<String> lines, long count, int shown) {
+        if (count > shown) {
+            lines.add("  and " + (count - shown) + " more");
         }
     }
 
