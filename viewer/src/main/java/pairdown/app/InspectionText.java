@@ -1,5 +1,13 @@
 package pairdown.app;
 
+import pairdown.geodesy.Geodetic;
+import pairdown.time.Span;
+import pairdown.track.Channel;
+import pairdown.track.Flight;
+import pairdown.track.HeightDatum;
+import pairdown.track.Skipped;
+import pairdown.track.Track;
+
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -9,13 +17,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import pairdown.geodesy.Geodetic;
-import pairdown.time.Span;
-import pairdown.track.Channel;
-import pairdown.track.Flight;
-import pairdown.track.HeightDatum;
-import pairdown.track.Skipped;
-import pairdown.track.Track;
 
 /** An inspection in lines for people. */
 final class InspectionText {
@@ -136,9 +137,7 @@ final class InspectionText {
     }
 
     private static String inWords(String key) {
-        return key.replaceFirst("_\\w+$", "")
-                .replaceAll("(?=[A-Z])", " ")
-                .toLowerCase(Locale.ROOT);
+        return key.replaceFirst("_\\w+$", "").replaceAll("(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
     }
 
     private static void flights(List<String> lines, Inspection log) {

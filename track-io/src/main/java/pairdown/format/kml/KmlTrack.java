@@ -1,11 +1,5 @@
 package pairdown.format.kml;
 
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.Optional;
-import javax.xml.stream.XMLStreamConstants;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
 import pairdown.format.source.Doubles;
 import pairdown.format.source.Longs;
 import pairdown.format.source.Notes;
@@ -15,6 +9,14 @@ import pairdown.format.source.Rows;
 import pairdown.format.source.Xml;
 import pairdown.time.IsoTime;
 import pairdown.track.Channel;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
 
 /**
  * One {@code Track}: instants and coordinates in two lists, or by turns. Where the lists differ in

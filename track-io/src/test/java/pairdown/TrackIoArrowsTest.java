@@ -1,0 +1,65 @@
+package pairdown;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import java.util.Arrays;
+import java.util.stream.Stream;
+
+/**
+ * Which package may know which, within track-io, beside itself: an arrow more is a decision, made
+ * here.
+ */
+class TrackIoArrowsTest {
+    private static final JavaClasses CLASSES =
+            new ClassFileImporter()
+                    .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                    .importPackages("pairdown");
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "units|units",
+                "time|time",
+                "vector|vector",
+                "atmosphere|atmosphere",
+                "geodesy|vector",
+                "track|geodesy time units vector",
+                "format.source|time track",
+                "format.csv|format.source time track units",
+                "format.geojson|format.source time track",
+                "format.gpx|format.source time track",
+                "format.igc|format.source track",
+                "format.kml|format.source geodesy time track",
+                "format.nmea|format.source time track units",
+                "format|format.csv format.geojson format.gpx format.igc format.kml format.nmea"
+                        + " format.source track",
+                "attempt|format track units vector",
+                "clock|atmosphere attempt geodesy time track units vector",
+                "height|attempt clock geodesy time track units vector"
+            })
+    void aPackageKnowsOnly(String from, String to) {
+        String[] known =
+                Stream.concat(Stream.of(from), Arrays.stream(to.split(" ", -1)))
+                        .map(name -> "pairdown." + name)
+                        .toArray(String[]::new);
+        noClasses()
+                .that()
+                .resideInAPackage("pairdown." + from)
+                .should()
+                .dependOnClassesThat(
+                        resideInAPackage("pairdown..")
+                                .and(DescribedPredicate.not(resideInAnyPackage(known))))
+                .check(CLASSES);
+    }
+}
