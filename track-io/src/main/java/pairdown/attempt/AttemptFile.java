@@ -1,5 +1,9 @@
 package pairdown.attempt;
 
+import pairdown.track.UnusableInputException;
+import pairdown.units.Dimension;
+
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
@@ -13,8 +17,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import pairdown.track.UnusableInputException;
-import pairdown.units.Dimension;
 
 /**
  * Reads {@code attempt.json}. A value that makes no sense is a complaint with its line; a field
@@ -186,14 +188,18 @@ final class AttemptFile {
 
     /** A file of the attempt's folder; a manifest has no business elsewhere. */
     private Path inside(JsonFields at, String field, String name) throws UnusableInputException {
-        Path path = folder.resolve(name).normalize();
-        if (Path.of(name).isAbsolute() || !path.startsWith(folder.normalize())) {
-            throw at.complaint(
-                    field,
-                    "'" + name + "' lies outside the attempt's folder",
-                    "copy the file into the folder and name it there");
+        try {
+            Path path = folder.resolve(name).normalize();
+            if (!Path.of(name).isAbsolute() && path.startsWith(folder.normalize())) {
+                return path;
+            }
+        } catch (InvalidPathException e) {
+            throw at.complaint(field, "'" + name + "' names no file", "name one of the folder");
         }
-        return path;
+        throw at.complaint(
+                field,
+                "'" + name + "' lies outside the attempt's folder",
+                "copy the file into the folder and name it there");
     }
 
     private static ClockMark mark(JsonFields clock) throws UnusableInputException {

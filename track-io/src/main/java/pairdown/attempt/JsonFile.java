@@ -7,20 +7,26 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+
+import pairdown.track.UnusableInputException;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
-import pairdown.track.UnusableInputException;
 
 /**
  * A JSON file a person may have written: its tree, and the line each value stands on, so that every
  * complaint can name it.
  */
 public final class JsonFile {
-    /** More than any attempt or column map has; a larger one is some other file. */
-    private static final long LARGEST_BYTES = 16L << 20;
+    /** More than any attempt or its marks have; a larger one is some other file. */
+    private static final long LARGEST_BYTES = 1L << 20;
+
+    private static final int MOST_VALUES = 20_000;
+    private static final int LONGEST_NAME = 256;
+    private static final int DEEPEST = 16;
 
     private static final JsonMapper MAPPER =
             JsonMapper.builder()
@@ -31,7 +37,10 @@ public final class JsonFile {
     static {
         MAPPER.getFactory()
                 .setStreamReadConstraints(
-                        StreamReadConstraints.builder().maxNestingDepth(64).build());
+                        StreamReadConstraints.builder()
+                                .maxNestingDepth(DEEPEST)
+                                .maxNameLength(LONGEST_NAME)
+                                .build());
     }
 
     private final Path path;
@@ -70,11 +79,13 @@ public final class JsonFile {
     /** Reads a file's text; the path stands for it in messages. */
     static JsonFile parse(Path path, String text) throws UnusableInputException {
         try {
-            return new JsonFile(path, MAPPER.readTree(text), lineOfEachValue(text));
+            Map<String, Integer> lines = lineOfEachValue(path, text);
+            return new JsonFile(path, MAPPER.readTree(text), lines);
         } catch (JsonProcessingException e) {
+            int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
             throw new UnusableInputException(
                     "not valid JSON: " + e.getOriginalMessage(),
-                    path + ":" + e.getLocation().getLineNr(),
+                    path + ":" + line,
                     "mend the file there",
                     e);
         } catch (IOException e) {
@@ -83,7 +94,8 @@ public final class JsonFile {
         }
     }
 
-    private static Map<String, Integer> lineOfEachValue(String text) throws IOException {
+    private static Map<String, Integer> lineOfEachValue(Path path, String text)
+            throws IOException, UnusableInputException {
         Map<String, Integer> lines = new HashMap<>();
         try (JsonParser parser = MAPPER.createParser(text)) {
             JsonToken token = parser.nextToken();
@@ -92,6 +104,12 @@ public final class JsonFile {
                     lines.putIfAbsent(
                             parser.getParsingContext().pathAsPointer().toString(),
                             parser.currentTokenLocation().getLineNr());
+                }
+                if (lines.size() > MOST_VALUES) {
+                    throw new UnusableInputException(
+                            "more than " + MOST_VALUES + " values",
+                            path.toString(),
+                            "this is not the JSON file Pairdown expects here");
                 }
                 token = parser.nextToken();
             }

@@ -1,10 +1,12 @@
 package pairdown.attempt;
 
-import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+
+import pairdown.track.UnusableInputException;
+
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
@@ -17,7 +19,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import pairdown.track.UnusableInputException;
 
 /**
  * The file {@code marks.json} beside an attempt's logs: {@code {"format": "pairdown-marks",
@@ -43,7 +44,13 @@ public final class MarksFile {
         if (!Files.exists(file)) {
             return List.of();
         }
-        JsonNode root = parse(file);
+        return marks(JsonFile.read(file));
+    }
+
+    /** The marks a file holds. */
+    static List<Mark> marks(JsonFile json) throws UnusableInputException {
+        Path file = json.path();
+        JsonNode root = json.root();
         if (!root.path("format").asText().equals(FORMAT)) {
             throw damaged(file, "it is no marks file: \"format\" is not \"" + FORMAT + "\"");
         }
@@ -59,24 +66,6 @@ public final class MarksFile {
         }
         marks.sort(Comparator.comparing(Mark::time));
         return List.copyOf(marks);
-    }
-
-    private static JsonNode parse(Path file) throws UnusableInputException {
-        try {
-            return MAPPER.readTree(file.toFile());
-        } catch (JacksonException e) {
-            throw new UnusableInputException(
-                    "damaged: " + e.getOriginalMessage(),
-                    file + ":" + e.getLocation().getLineNr(),
-                    "mend it, or move it away to begin without marks",
-                    e);
-        } catch (IOException e) {
-            throw new UnusableInputException(
-                    "can't be read (" + e.getMessage() + ")",
-                    file.toString(),
-                    "check its permissions",
-                    e);
-        }
     }
 
     private static Mark mark(JsonNode node, Path file) throws UnusableInputException {

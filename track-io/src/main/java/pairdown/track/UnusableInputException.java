@@ -13,10 +13,15 @@ public final class UnusableInputException extends Exception {
      * @param mend what the person can do about it
      */
     public UnusableInputException(String what, String where, String mend) {
-        super(where + ": " + what + "; " + mend);
+        super(line(what, where, mend));
     }
 
     public UnusableInputException(String what, String where, String mend, Throwable cause) {
-        super(where + ": " + what + "; " + mend, cause);
+        super(line(what, where, mend), cause);
+    }
+
+    /** One line, whatever names and texts of a file it quotes. */
+    private static String line(String what, String where, String mend) {
+        return (where + ": " + what + "; " + mend).replaceAll("[\\p{Cntrl}\u2028\u2029]+", " ");
     }
 }
