@@ -47,7 +47,8 @@ final class FixReader {
                     "use another log of " + log.participant().id() + ", or leave it out");
         }
         this.rows = Arrays.stream(all).skip(firstSound(all)).toArray();
-        this.time_s = Arrays.stream(rows).mapToDouble(log::time_s).toArray();
+        double latency_s = latency_s();
+        this.time_s = Arrays.stream(rows).mapToDouble(r -> log.time_s(r) + latency_s).toArray();
         this.position = new double[Fixes.AXES][rows.length];
         this.velocity = new double[Fixes.AXES][rows.length];
     }
@@ -270,7 +271,11 @@ final class FixReader {
         return values;
     }
 
-    /** How far position lags velocity, where the log itself showed it clearly. */
+    /**
+     * How far position lags velocity, where the log itself showed it clearly. The common clock is
+     * that of positions, and the smoother's states are at the instants velocities are of: those lie
+     * this much later than the row's time (earlier, where velocities lag).
+     */
     private double latency_s() {
         return log.clock()
                 .latency_s()

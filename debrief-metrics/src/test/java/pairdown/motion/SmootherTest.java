@@ -143,6 +143,29 @@ class SmootherTest {
     }
 
     @Test
+    void velocitiesThatLagPositionsMoveNeitherPlaceNorVelocity() throws Exception {
+        double lag_s = 0.25;
+        Random random = new Random(8);
+        LogFixture log = new LogFixture().latency(-lag_s, 0.002);
+        for (double t = 0; t <= 120; t += 0.2) {
+            log.fix(t, place(t).plus(noise(random, 0.2, 0.35)))
+                    .velocity(velocity(t - lag_s).plus(noise(random, 0.1, 0.18)));
+        }
+        SmoothedTrajectory track = smooth(log);
+        double alongside_m = 0;
+        int n = 0;
+        for (double t = 10; t < 110; t += 0.5) {
+            State s = track.at(t);
+            Vec3 ahead = velocity(t).unit();
+            alongside_m += s.position_m().minus(place(t)).dot(ahead);
+            n++;
+            assertTrue(s.velocity_mps().minus(velocity(t)).norm() < 0.4, "at " + t);
+        }
+        // The slow bias has a mean of its own; the lag alone would be 11 m.
+        assertEquals(0, alongside_m / n, 1);
+    }
+
+    @Test
     void readAndAtAgree() throws Exception {
         SmoothedTrajectory track = smooth(flight(20, 0.2, 7));
         double[] values = new double[Trajectory.VALUES];
