@@ -1,12 +1,13 @@
 package pairdown.clock;
 
+import pairdown.time.TimeAxis;
+import pairdown.units.Estimate;
+
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import pairdown.time.TimeAxis;
-import pairdown.units.Estimate;
 
 /** Weighs what a log says about its clock against what was measured. */
 final class Verdict {
@@ -36,7 +37,7 @@ final class Verdict {
             return marked(mark.getAsDouble(), measured);
         }
         if (measured.isEmpty()) {
-            return kept(0, settings.latencySigma_s(), ClockMethod.GNSS_TIME, List.of());
+            return kept(0, untiedSigma_s(), ClockMethod.GNSS_TIME, List.of());
         }
         Estimate m = measured.get();
         double keep_s = Math.max(SIGMAS * m.sigma(), settings.keepWithin_s());
@@ -52,6 +53,11 @@ final class Verdict {
                 Math.hypot(m.sigma(), m.value() - offset_s),
                 ClockMethod.SHARED_RIDE,
                 words);
+    }
+
+    /** Of a log no shared ride tests: its own latency and that of whatever it is compared with. */
+    private double untiedSigma_s() {
+        return Math.sqrt(2) * settings.latencySigma_s();
     }
 
     private Clock marked(double mark_s, Optional<Estimate> measured) {
