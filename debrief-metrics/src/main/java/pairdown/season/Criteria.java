@@ -37,7 +37,8 @@ public record Criteria(
         OptionalDouble matched_s) {
     private static final String FILE = "season.json";
 
-    static final Criteria NONE = untold(Optional.empty());
+    /** No criteria at all. */
+    public static final Criteria NONE = untold(Optional.empty());
 
     private static Criteria untold(Optional<String> title) {
         return new Criteria(
@@ -82,6 +83,20 @@ public record Criteria(
                         c.notNegative("matched", Dimension.TIME));
         c.sayUnknown();
         return criteria;
+    }
+
+    /** Whether a folder has a {@code season.json} of a team's, not one of results. */
+    public static boolean isIn(Path folder) {
+        Path file = folder.resolve(FILE);
+        try {
+            return Files.isRegularFile(file)
+                    && !JsonFields.root(JsonFile.read(file), new ArrayList<>())
+                            .names()
+                            .contains("format");
+        } catch (UnusableInputException e) {
+            // Whatever it is, it is not ours to overwrite.
+            return true;
+        }
     }
 
     private static OptionalInt count(JsonFields c, String field) throws UnusableInputException {

@@ -25,8 +25,8 @@ public record Season(
         notes = List.copyOf(notes);
     }
 
-    /** From summaries in any order. */
-    static Season of(
+    /** From summaries in any order, judged by the team's criteria. */
+    public static Season of(
             List<AttemptSummary> found,
             Criteria criteria,
             SeasonSettings settings,

@@ -1,20 +1,29 @@
 package pairdown.app;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+
 import pairdown.debrief.ResultFolder;
+import pairdown.report.SeasonReport;
+import pairdown.report.SeasonReport.ReportLinks;
 import pairdown.season.AttemptSummary;
+import pairdown.season.Criteria;
 import pairdown.season.Season;
 import pairdown.season.SeasonFiles;
 import pairdown.season.SeasonFolder;
+import pairdown.track.UnusableInputException;
+
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 
 /** All attempts below a folder: step-down, repeatability, envelope. */
 @Command(
@@ -23,6 +32,9 @@ import picocli.CommandLine.Spec;
         description =
                 "Brings all attempts below a folder together: step-down, repeatability, envelope.")
 final class SeasonVerb implements Callable<Integer> {
+    /** Narrower than any terminal's line. */
+    private static final int LINE = 72;
+
     @Spec private CommandSpec spec = CommandSpec.create();
 
     @Parameters(paramLabel = "FOLDER", description = "the folder above the attempts' folders")
@@ -34,22 +46,61 @@ final class SeasonVerb implements Callable<Integer> {
             description = "where results go (default: FOLDER/season)")
     private @Nullable Path out;
 
+    @Mixin private UnitsOption units = new UnitsOption();
+
+    @Mixin private LocaleOption locale = new LocaleOption();
+
     @Override
     public Integer call() throws Exception {
-        Season season = SeasonFolder.read(folder, Terminal.progress(spec));
+        Path place = Optional.ofNullable(out).orElse(folder.resolve("season"));
+        keepCriteria(place);
+        Season season = read();
         for (AttemptSummary a : season.attempts()) {
             a.reason().ifPresent(r -> spec.commandLine().getErr().println(Main.oneLine(r)));
         }
         season.notes().forEach(n -> spec.commandLine().getErr().println(Main.oneLine(n)));
-        Path place = Optional.ofNullable(out).orElse(folder.resolve("season"));
         try {
-            SeasonFiles.write(season, ResultFolder.at(place));
+            ResultFolder results = ResultFolder.at(place);
+            SeasonFiles.write(season, results);
+            ReportLinks links = ReportLinks.below(folder, place);
+            String page = SeasonReport.html(season, units.units(), locale.words(), links);
+            results.text("season.html", writer -> writer.append(page));
         } catch (IOException e) {
             throw new OutputException(place, e);
         }
-        spec.commandLine().getOut().println(place.resolve("season.json"));
+        spec.commandLine().getOut().println(place.resolve("season.html"));
         return season.attempts().stream().anyMatch(AttemptSummary::usable)
                 ? ExitStatus.DONE
                 : ExitStatus.INPUT;
+    }
+
+    /** Attempts are done several at once and quickly: one line of progress, written over. */
+    private Season read() throws UnusableInputException {
+        if (!Terminal.isTerminal()) {
+            return SeasonFolder.read(folder, step -> {});
+        }
+        PrintWriter err = spec.commandLine().getErr();
+        Season season = SeasonFolder.read(folder, step -> over(err, step));
+        over(err, "");
+        err.print("\r");
+        return season;
+    }
+
+    private static void over(PrintWriter err, String text) {
+        String line = text.length() > LINE ? text.substring(0, LINE) : text;
+        err.print("\r" + line + " ".repeat(LINE - line.length()));
+        err.flush();
+    }
+
+    /**
+     * The team's criteria have the results' name: written into their folder, results erase them.
+     */
+    private void keepCriteria(Path place) throws OutputException {
+        if (Criteria.isIn(place)) {
+            throw new OutputException(
+                    place,
+                    "its season.json holds the team's criteria and would be overwritten",
+                    "choose another place with --out");
+        }
     }
 }

@@ -50,19 +50,16 @@ final class RowPainter {
         int first = allFit ? 0 : Math.min(scroll, Math.max(0, rows.size() - 1));
         sheet.canvas().clip(area.x(), top, area.width(), bottom - top);
         float y = top;
-        int whole = 0;
         for (int i = first; i < rows.size() && y < bottom; i++) {
             y = paint(rows.get(i), y, bottom);
-            whole += y <= bottom ? 1 : 0;
         }
         sheet.canvas().unclip();
         if (!allFit) {
-            paging(first, Math.max(1, whole), rows.size());
+            paging(first, rows.size());
         }
     }
 
-    /** Two buttons that go on by what is shown. */
-    private void paging(int first, int shown, int count) {
+    private void paging(int first, int count) {
         float side = sheet.sizes().target();
         float half = area.width() / 2;
         float y = area.bottom() - side;
@@ -70,17 +67,14 @@ final class RowPainter {
                 new Rect(area.x(), y, half, side),
                 sheet.word("panel.up"),
                 Action.PANEL_UP,
-                shown,
+                0,
                 first > 0);
         sheet.button(
                 new Rect(area.x() + half, y, half, side),
-                sheet.words()
-                        .get(
-                                "panel.down",
-                                (first + 1) + "–" + Math.min(count, first + shown) + " / " + count),
+                sheet.words().get("panel.down", (first + 1) + " / " + count),
                 Action.PANEL_DOWN,
-                shown,
-                first + shown < count);
+                0,
+                true);
     }
 
     private float heightOf(List<Row> rows) {
@@ -149,9 +143,10 @@ final class RowPainter {
 
     private void aside(Row.Aside other, float top, float height, float limit) {
         float side = sheet.sizes().target();
+        float gap = sheet.sizes().hair();
         // A button cut off by the panel's end would be too thin to press.
         if (top + height <= limit) {
-            Rect r = new Rect(area.right() - margin / 2 - side, top, side, height);
+            Rect r = new Rect(area.right() - margin / 2 - side, top + gap, side, height - 2 * gap);
             sheet.button(
                     r,
                     other.label(),
@@ -163,12 +158,11 @@ final class RowPainter {
 
     private void ground(Row row, Command command, float top, float height, float limit) {
         float gap = sheet.sizes().hair();
-        float width = area.width() - margin - asideWidth(row);
         sheet.canvas()
                 .roundFill(
                         area.x() + margin / 2,
                         top + gap,
-                        width,
+                        area.width() - margin,
                         height - 2 * gap,
                         sheet.sizes().mm(1.2),
                         row.isOn() ? sheet.palette().chosen() : sheet.palette().control());
@@ -177,7 +171,7 @@ final class RowPainter {
                     .outline(
                             area.x() + margin / 2,
                             top + gap,
-                            width,
+                            area.width() - margin,
                             height - 2 * gap,
                             sheet.sizes().mm(1.2),
                             2 * gap,
@@ -189,7 +183,7 @@ final class RowPainter {
                     .button(
                             area.x() + margin / 2,
                             top,
-                            width,
+                            area.width() - margin,
                             height,
                             command.action(),
                             command.value());

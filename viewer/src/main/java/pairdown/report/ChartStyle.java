@@ -125,7 +125,7 @@ final class ChartStyle {
         if (points.isEmpty()) {
             return;
         }
-        XYSeries series = chart.addSeries(name, points.x(), points.y());
+        XYSeries series = chart.addSeries(name, points.lineX(), points.lineY());
         series.setMarker(SeriesMarkers.NONE);
         series.setLineColor(colour);
         series.setLineStyle(stroke);

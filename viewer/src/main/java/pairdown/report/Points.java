@@ -40,16 +40,26 @@ final class Points {
     }
 
     List<Double> x() {
-        return unevenly(thinned(x));
+        return thinned(x);
     }
 
     List<Double> y() {
-        return unevenly(thinned(y));
+        return thinned(y);
+    }
+
+    /** For a line, see {@link #unevenly}. */
+    List<Double> lineX() {
+        return unevenly(x());
+    }
+
+    List<Double> lineY() {
+        return unevenly(y());
     }
 
     /**
-     * With one more point halfway between the first two. Where points are evenly spaced the chart
-     * library labels its axes at the points, however odd their numbers; else at round ones.
+     * With one more point halfway between the first two, which a line does not show. Where points
+     * are evenly spaced the chart library labels its axes at the points, however odd their numbers;
+     * else at round ones.
      */
     private static List<Double> unevenly(List<Double> values) {
         List<Double> out = new ArrayList<>(values);

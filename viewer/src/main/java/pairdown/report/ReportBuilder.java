@@ -55,7 +55,7 @@ final class ReportBuilder {
                 debrief.attempt().title().orElse(words.get("report.title")),
                 debrief.attempt().id(),
                 day,
-                cautions(),
+                Cautions.of(words),
                 new TrustPart(debrief, words, figures).rows(),
                 notes(),
                 new BoardPart(debrief, marks, words, figures).page(boardPicture.join(), findings),
@@ -66,15 +66,6 @@ final class ReportBuilder {
                 new PilotPart(debrief, words, figures).page(),
                 events(),
                 new ThresholdPart(debrief.attempt(), words, figures).rows());
-    }
-
-    private List<String> cautions() {
-        List<String> cautions = new ArrayList<>();
-        int count = Integer.parseInt(words.get("caution.count"));
-        for (int i = 1; i <= count; i++) {
-            cautions.add(words.get("caution." + i));
-        }
-        return cautions;
     }
 
     private List<String> notes() {

@@ -18,7 +18,6 @@ import pairdown.replay.Moment;
 import pairdown.replay.Playback;
 import pairdown.replay.Recording;
 import pairdown.replay.SyntheticDebrief;
-import pairdown.replay.ViewState;
 import pairdown.settings.PanelKind;
 import pairdown.settings.ViewerSettings;
 import pairdown.theme.Palette;
@@ -40,15 +39,14 @@ class PanelsTest {
     private final Desk desk = new Desk(ViewerSettings.DEFAULT);
     private final Panels panels = new Panels(Words.of(Locale.ENGLISH), Keymap.standard());
     private final Operator operator = new Operator(desk);
-    private final ViewState view = new ViewState(RECORDING.debrief());
-    private final Playback playback = view.playback();
+    private final Playback playback = new Playback(RECORDING.debrief().span());
     private final Moment moment = new Moment(RECORDING);
     private int width_px = 1366;
     private int height_px = 768;
     private double percent = 100;
 
     PanelsTest() {
-        panels.show(RECORDING, view, operator);
+        panels.show(RECORDING, playback, operator);
         playback.seek(SyntheticDebrief.JOINED_S + 6);
     }
 

@@ -1,0 +1,85 @@
+package pairdown.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The season verb through the command line. */
+class SeasonVerbTest {
+    private static final Path SAMPLE = Path.of("..", "sample-tracks", "2031-05-14-11");
+
+    @TempDir private Path folder;
+
+    private void sample(String name) throws IOException {
+        Path to = folder.resolve(name);
+        Files.createDirectories(to);
+        try (Stream<Path> files = Files.list(SAMPLE)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, to.resolve(file.getFileName()));
+            }
+        }
+    }
+
+    @Test
+    void aSeasonIsAPageAFileAndTables() throws Exception {
+        sample("01");
+        Files.createDirectories(folder.resolve("02"));
+        assertEquals(ExitStatus.DONE, Main.run("season", folder.toString()));
+        Path out = folder.resolve("season");
+        for (String name : List.of("season.html", "season.json", "attempts.csv", "segments.csv")) {
+            assertTrue(Files.size(out.resolve(name)) > 0, name);
+        }
+        JsonNode json = new JsonMapper().readTree(out.resolve("season.json").toFile());
+        assertEquals("pairdown-season", json.path("format").asText());
+        assertEquals(1, json.path("version").asInt());
+        assertEquals("01", json.path("attempts").path(0).path("folder").asText());
+        assertTrue(json.path("attempts").path(0).path("usable").asBoolean());
+        assertFalse(json.path("attempts").path(1).path("usable").asBoolean(true));
+        for (String key : List.of("repeatability", "ladder", "envelope")) {
+            assertTrue(json.path(key).isObject(), key);
+        }
+        assertTrue(json.path("envelope").path("machines").isArray());
+        assertEquals(ExitStatus.DONE, Main.run("season", folder.toString()));
+        assertEquals(json, new JsonMapper().readTree(out.resolve("season.json").toFile()));
+    }
+
+    @Test
+    void whereNothingCanBeUsedTheInputIsAtFault() throws Exception {
+        assertEquals(ExitStatus.INPUT, Main.run("season", folder.resolve("nowhere").toString()));
+        assertEquals(ExitStatus.INPUT, Main.run("season", folder.toString()));
+        Files.createDirectories(folder.resolve("empty"));
+        assertEquals(ExitStatus.INPUT, Main.run("season", folder.toString()));
+    }
+
+    @Test
+    void theTeamsCriteriaAreNotOverwritten() throws Exception {
+        Files.createDirectories(folder.resolve("empty"));
+        Path criteria = folder.resolve("season.json");
+        Files.writeString(criteria, "{\"criteria\": {\"episodes\": 0}}");
+        assertEquals(
+                ExitStatus.OUTPUT,
+                Main.run("season", folder.toString(), "--out", folder.toString()));
+        assertTrue(Files.readString(criteria).contains("criteria"));
+    }
+
+    @Test
+    void anOutputThatCantBeWrittenIsSaid() throws Exception {
+        Files.createDirectories(folder.resolve("empty"));
+        Path taken = Files.writeString(folder.resolve("taken"), "a file");
+        assertEquals(
+                ExitStatus.OUTPUT,
+                Main.run("season", folder.toString(), "--out", taken.toString()));
+    }
+}
