@@ -42,6 +42,7 @@ final class ChartStyle {
 
     static final BasicStroke SOLID = line(2.2f);
     static final BasicStroke THIN = line(1.2f);
+    private static final BasicStroke HAIR = new BasicStroke(0.8f);
     static final BasicStroke DASHED = line(2f, 8, 5);
     static final BasicStroke DOTTED = line(2f, 2, 4);
 
@@ -103,6 +104,7 @@ final class ChartStyle {
         s.setPlotBackgroundColor(Color.WHITE);
         s.setPlotBorderColor(GREY);
         s.setPlotGridLinesColor(BAND);
+        s.setPlotGridLinesStroke(HAIR);
         s.setLegendBorderColor(NOTHING);
         s.setLegendBackgroundColor(NOTHING);
         s.setLegendPadding(6);

@@ -3,15 +3,16 @@ package pairdown.report;
 import com.openhtmltopdf.extend.FSSupplier;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 
 /**
  * The report's page as a PDF on A4, made from the same HTML. The font comes along in the file: none
@@ -42,14 +43,35 @@ public final class ReportPdf {
         builder.useFont(font(REGULAR), FAMILY, 400, FontStyle.NORMAL, true);
         builder.useFont(font(SEMI_BOLD), FAMILY, 600, FontStyle.NORMAL, true);
         builder.toStream(out);
-        try (BatikSVGDrawer drawer = new BatikSVGDrawer()) {
-            builder.useSVGDrawer(drawer);
+        try (PdfCharts charts = new PdfCharts()) {
+            builder.useSVGDrawer(charts);
             builder.run();
         }
     }
 
     private static FSSupplier<InputStream> font(String path) {
-        return () -> open(path);
+        return () -> new ByteArrayInputStream(withoutSubstitutions(path));
+    }
+
+    /**
+     * The font with its table of glyph substitutions under a name that nobody asks for: trying its
+     * rules on every word takes most of the time of a PDF, and a report needs no ligatures. The
+     * directory of tables follows the first 12 bytes, 16 bytes each, the name first. Source:
+     * OpenType 1.9, "Table directory".
+     */
+    private static byte[] withoutSubstitutions(String path) {
+        try (InputStream in = open(path)) {
+            byte[] font = in.readAllBytes();
+            int tables = ((font[4] & 0xff) << 8) | (font[5] & 0xff);
+            for (int at = 12; at < 12 + 16 * tables; at += 16) {
+                if (new String(font, at, 4, StandardCharsets.US_ASCII).equals("GSUB")) {
+                    font[at] = 'x';
+                }
+            }
+            return font;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     static InputStream open(String path) {
