@@ -21,13 +21,13 @@ import java.util.List;
  */
 final class DemoCast {
     /** The climb kept before the first exit: turns enough to tell clocks by (s). */
-    private static final double RIDE_S = 240;
+    private static final double RIDE_S = 200;
 
-    private static final double CANOPY_S = 30;
+    private static final double CANOPY_S = 15;
     private static final double SHIP_AFTER_EXIT_S = 30;
 
     /** Kept of the lead before a dive without jumpers, and after it (s). */
-    private static final double BEFORE_DIVE_S = 160;
+    private static final double BEFORE_DIVE_S = 100;
 
     private static final double AFTER_DIVE_S = 20;
 
@@ -96,9 +96,11 @@ final class DemoCast {
         return DemoLog.of(plan, DemoForms.IGC);
     }
 
-    /** The lead's recorder. */
+    /** The lead's recorder, six times a second. */
     RecorderPlan recorder() {
-        return RecorderPlan.of("lead", "lead-systems.csv").keeping(kept.start_s(), kept.end_s());
+        return RecorderPlan.of("lead", "lead-systems.csv")
+                .rate(6)
+                .keeping(kept.start_s(), kept.end_s());
     }
 
     private GnssPlan gnss(String id, String file, String format) {
@@ -108,7 +110,7 @@ final class DemoCast {
                 .keeping(kept.start_s(), kept.end_s());
     }
 
-    /** All of the attempt's usual logs in one form: comma-separated, 5 Hz, the recorder at 8 Hz. */
+    /** All of the attempt's usual logs in one form: comma-separated, five fixes a second. */
     List<DemoLog> usual(LogForm jumpers) {
         List<DemoLog> logs = new ArrayList<>();
         logs.add(DemoLog.of(lead("csv"), DemoForms.MSL_CSV));

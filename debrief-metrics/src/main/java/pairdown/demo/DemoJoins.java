@@ -78,7 +78,7 @@ final class DemoJoins {
                 plan,
                 cast ->
                         instead(
-                                cast.usual(DemoForms.CSV),
+                                cast.usual(DemoForms.BRIEF_CSV),
                                 DemoLog.of(
                                         cast.jumper("blue", "csv"),
                                         DemoForms.CSV,
@@ -98,7 +98,7 @@ final class DemoJoins {
                 cast -> {
                     ClockPlan wall = ClockPlan.USUAL.shifted(-FIELD_AHEAD_S);
                     return instead(
-                            cast.usual(DemoForms.CSV),
+                            cast.usual(DemoForms.BRIEF_CSV),
                             DemoLog.of(
                                     cast.jumper("blue", "csv"),
                                     DemoForms.MILLIS,
@@ -122,7 +122,7 @@ final class DemoJoins {
                 plan,
                 cast ->
                         instead(
-                                cast.usual(DemoForms.CSV),
+                                cast.usual(DemoForms.BRIEF_CSV),
                                 DemoLog.of(
                                         cast.jumper("blue", "csv").rate(10),
                                         DemoForms.BRIEF_CSV,
@@ -142,7 +142,7 @@ final class DemoJoins {
                 plan,
                 cast ->
                         instead(
-                                cast.usual(DemoForms.CSV),
+                                cast.usual(DemoForms.BRIEF_CSV),
                                 DemoLog.of(cast.recorder().clockOff(4.3), DemoForms.SET_RECORDER)));
     }
 
@@ -161,7 +161,7 @@ final class DemoJoins {
                 plan,
                 cast ->
                         instead(
-                                cast.usual(DemoForms.CSV),
+                                cast.usual(DemoForms.BRIEF_CSV),
                                 DemoLog.of(
                                         cast.jumper("blue", "csv")
                                                 .sight(
@@ -184,7 +184,7 @@ final class DemoJoins {
                 plan,
                 cast ->
                         instead(
-                                cast.usual(DemoForms.CSV),
+                                cast.usual(DemoForms.BRIEF_CSV),
                                 kept(cast, "blue", "csv"),
                                 kept(cast, "amber", "csv")));
     }
@@ -209,7 +209,7 @@ final class DemoJoins {
                 cast -> {
                     double exit_s = cast.exit_s("amber");
                     return instead(
-                            cast.usual(DemoForms.CSV),
+                            cast.usual(DemoForms.BRIEF_CSV),
                             DemoLog.of(
                                     cast.jumper("blue", "csv").sight(Sight.USUAL.lostAtExit(6)),
                                     DemoForms.CSV),
@@ -235,7 +235,12 @@ final class DemoJoins {
                         1,
                         DemoScenarios.left(4, 12).withBehaviour(new Behaviour.Hover(4, 12))),
                 plan,
-                cast -> instead(cast.usual(DemoForms.CSV), fast(cast, "blue"), fastLead(cast)));
+                cast ->
+                        instead(
+                                cast.usual(DemoForms.BRIEF_CSV),
+                                fast(cast, "blue"),
+                                fastLead(cast),
+                                fastRecorder(cast)));
     }
 
     private DemoAttempt oneSide() {
@@ -249,7 +254,12 @@ final class DemoJoins {
                         0,
                         DemoScenarios.left(2, 6).withBehaviour(new Behaviour.Touch(6))),
                 plan,
-                cast -> instead(cast.usual(DemoForms.CSV), fast(cast, "blue"), fastLead(cast)));
+                cast ->
+                        instead(
+                                cast.usual(DemoForms.BRIEF_CSV),
+                                fast(cast, "blue"),
+                                fastLead(cast),
+                                fastRecorder(cast)));
     }
 
     private DemoAttempt bothSides() {
@@ -267,9 +277,10 @@ final class DemoJoins {
                 plan,
                 cast ->
                         instead(
-                                cast.usual(DemoForms.CSV),
+                                cast.usual(DemoForms.BRIEF_CSV),
                                 fast(cast, "blue"),
                                 fastLead(cast),
+                                fastRecorder(cast),
                                 DemoLog.of(
                                         cast.jumper("amber", "csv")
                                                 .rate(10)
@@ -280,6 +291,11 @@ final class DemoJoins {
     private static DemoLog fast(DemoCast cast, String id) {
         GnssPlan plan = cast.jumper(id, "csv").rate(10).sight(Sight.USUAL.keptAtExit());
         return DemoLog.of(plan, DemoForms.BRIEF_CSV);
+    }
+
+    /** Jolts need ten readings a second. */
+    private static DemoLog fastRecorder(DemoCast cast) {
+        return DemoLog.of(cast.recorder().rate(10), DemoForms.RECORDER);
     }
 
     private static DemoLog fastLead(DemoCast cast) {
