@@ -16,7 +16,6 @@ out vec4 colour;
 void main() {
     if (screened > 0.5 && mod(floor(gl_FragCoord.x / 2.0) + floor(gl_FragCoord.y / 2.0), 2.0) > 0.5) discard;
     vec3 n = normalize(v_normal);
-    if (!gl_FrontFacing) n = -n;
     float light = 0.72 + 0.28 * dot(n, normalize(LIGHT));
     vec3 base = v_surface < 0.5 ? skin.rgb : v_surface < 1.5 ? dark.rgb : accent.rgb;
     colour = vec4(base * light, opacity);

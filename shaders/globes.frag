@@ -9,6 +9,9 @@ in vec3 v_normal;
 out vec4 result;
 
 void main() {
-    float edge = 1.0 - abs(dot(normalize(v_normal), normalize(v_relative_m)));
-    result = vec4(colour.rgb, colour.a * (BODY + (1.0 - BODY) * edge * edge * edge));
+    float facing = abs(dot(normalize(v_normal), normalize(v_relative_m)));
+    float edge = 1.0 - facing;
+    // The last of the rim goes soft: there the ball shows that it is made of flat faces.
+    float rim = smoothstep(0.05, 0.16, facing);
+    result = vec4(colour.rgb, colour.a * rim * (BODY + (1.0 - BODY) * edge * edge * edge));
 }

@@ -34,6 +34,7 @@ public final class Camera {
     private final Vector3d direction = new Vector3d();
     private final Vector3d top = new Vector3d();
     private final Vector3d spot = new Vector3d();
+    private final Vector3d aim = new Vector3d();
     private final Vector3f arm = new Vector3f();
     private Optional<Vantage> at = Optional.empty();
     private double moved_s = MOVE_S;
@@ -242,12 +243,24 @@ public final class Camera {
                 (float) arm.above_m(),
                 direction);
         direction.sub(eye);
-        // In the slot itself there is no way to look to it: then ahead.
+        // In the slot itself there is no way to look to it: then half ahead, half to the lead.
         double near = direction.length();
         turn(flyer, 1, 0, 0, spot);
-        direction.normalize().lerp(spot, 1 - Easing.smooth((near - 1) / 4));
+        direction
+                .normalize()
+                .lerp(besideAhead(flyer, lead.get()), 1 - Easing.smooth((near - 1) / 4));
         turn(flyer, 0, 0, 1, top);
         into.set(eye, direction, top, widest(view, 70), 0.1);
+    }
+
+    /** Half way between ahead, in {@code spot}, and the lead's nose. */
+    private Vector3d besideAhead(Body flyer, Body lead) {
+        place(lead, 2, 0, 0, aim);
+        aim.sub(flyer.east_m(), flyer.north_m(), flyer.up_m());
+        if (aim.lengthSquared() > 1) {
+            spot.add(aim.normalize()).normalize();
+        }
+        return spot;
     }
 
     private void door(Moment moment, ViewState view, Pose into) {

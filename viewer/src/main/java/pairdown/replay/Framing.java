@@ -1,12 +1,14 @@
 package pairdown.replay;
 
-import java.util.List;
-import java.util.OptionalDouble;
 import org.joml.Vector3d;
+
 import pairdown.camera.Easing;
 import pairdown.camera.Ground;
 import pairdown.pair.Approach;
 import pairdown.phase.EventKind;
+
+import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * What a view must hold: the lead and the flyers between exit and opening, as far as they can be
@@ -21,6 +23,9 @@ final class Framing {
 
     private static final double TAKE_IN_S = 3;
 
+    /** Room round what must be seen, for names. */
+    private static final double MARGIN = 1.25;
+
     /** Where the observer stands aside of the descent's middle. */
     private static final double OBSERVER_ASIDE_M = 700;
 
@@ -32,6 +37,7 @@ final class Framing {
     private double radius_m = LEAST_RADIUS_M;
     private double halfWidth_m;
     private double halfHeight_m;
+    private double halfDepth_m;
 
     Framing(Recording recording, Ground ground) {
         double middle_s = middle_s(recording);
@@ -109,6 +115,7 @@ final class Framing {
         centre.add(ahead * s + right * c, ahead * c - right * s, (low[2] + high[2]) / 2);
         halfWidth_m = (high[fromAbove ? 1 : 0] - low[fromAbove ? 1 : 0]) / 2;
         halfHeight_m = (high[fromAbove ? 0 : 2] - low[fromAbove ? 0 : 2]) / 2;
+        halfDepth_m = (high[fromAbove ? 2 : 1] - low[fromAbove ? 2 : 1]) / 2;
         radius_m = Math.max(halfWidth_m, halfHeight_m);
     }
 
@@ -146,9 +153,10 @@ final class Framing {
         return radius_m;
     }
 
-    /** How far away a camera must stand for the box to fit with a margin. */
+    /** How far away a camera must stand for the box, its near side too, to fit with a margin. */
     double distance_m(double fov_deg, double aspect) {
         double reach = Math.tan(Math.toRadians(fov_deg) / 2);
-        return 1.25 * Math.max(halfHeight_m / reach, halfWidth_m / (reach * aspect));
+        double across = Math.max(halfHeight_m / reach, halfWidth_m / (reach * aspect));
+        return MARGIN * across + Math.max(0, halfDepth_m - LEAST_RADIUS_M);
     }
 }

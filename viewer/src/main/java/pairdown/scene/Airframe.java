@@ -26,27 +26,27 @@ final class Airframe {
         return new Shape()
                 .with(Surface.SKIN)
                 .hull(
-                        12,
+                        24,
                         0,
                         new float[] {4.25f, 0.0f, 0.22f, 0.22f},
                         new float[] {3.9f, 0.0f, 0.42f, 0.45f},
                         new float[] {2.4f, 0.0f, 0.52f, 0.6f})
                 .with(Surface.DARK)
                 .hull(
-                        12,
+                        24,
                         0,
                         new float[] {2.4f, 0.0f, 0.52f, 0.6f},
                         new float[] {1.5f, 0.25f, 0.62f, 0.88f})
                 .with(Surface.SKIN)
                 .hull(
-                        12,
+                        24,
                         0,
                         new float[] {1.5f, 0.25f, 0.62f, 0.88f},
                         new float[] {-1.6f, 0.25f, 0.66f, 0.88f},
                         new float[] {-6.0f, 0.55f, 0.16f, 0.22f})
                 .with(Surface.ACCENT)
                 .hull(
-                        12,
+                        24,
                         0,
                         new float[] {-2.2f, 0.28f, 0.62f, 0.83f},
                         new float[] {-2.9f, 0.33f, 0.54f, 0.72f});
@@ -75,13 +75,7 @@ final class Airframe {
                     .with(Surface.DARK)
                     .bar(at(side * 0.6f, 0.7f, -0.3f), at(side * 3.6f, 0.6f, 1.12f), 0.05f)
                     .bar(at(side * 0.5f, 0.8f, -0.5f), at(side * 1.45f, 0.7f, -1.25f), 0.06f)
-                    .hull(
-                            8,
-                            side * 1.5f,
-                            new float[] {1.05f, -1.3f, 0.02f, 0.02f},
-                            new float[] {0.85f, -1.3f, 0.1f, 0.34f},
-                            new float[] {0.5f, -1.3f, 0.1f, 0.34f},
-                            new float[] {0.3f, -1.3f, 0.02f, 0.02f})
+                    .wheel(side * 1.5f, 0.68f, -1.3f, 0.34f, 0.1f)
                     .with(Surface.SKIN)
                     .slab(
                             at(0, -5.1f, 0.62f),
@@ -100,12 +94,7 @@ final class Airframe {
                         0.06f,
                         SIDE)
                 .with(Surface.DARK)
-                .hull(
-                        8,
-                        0,
-                        new float[] {-5.35f, 0.1f, 0.02f, 0.02f},
-                        new float[] {-5.5f, 0.1f, 0.06f, 0.16f},
-                        new float[] {-5.7f, 0.1f, 0.02f, 0.02f});
+                .wheel(0, -5.52f, 0.1f, 0.17f, 0.05f);
     }
 
     /** Both elevators, from their hinge (the origin) aft. */
@@ -177,19 +166,19 @@ final class Airframe {
                 new Shape()
                         .with(Surface.SKIN)
                         .hull(
-                                12,
+                                24,
                                 0,
                                 new float[] {6.4f, -0.1f, 0.1f, 0.1f},
                                 new float[] {5.6f, 0.0f, 0.6f, 0.6f})
                         .with(Surface.DARK)
                         .hull(
-                                12,
+                                24,
                                 0,
                                 new float[] {5.6f, 0.0f, 0.6f, 0.6f},
                                 new float[] {4.7f, 0.15f, 0.85f, 0.95f})
                         .with(Surface.SKIN)
                         .hull(
-                                12,
+                                24,
                                 0,
                                 new float[] {4.7f, 0.15f, 0.85f, 0.95f},
                                 new float[] {-3.2f, 0.15f, 0.9f, 0.95f},
@@ -204,7 +193,7 @@ final class Airframe {
                             0.14f,
                             UP)
                     .hull(
-                            10,
+                            18,
                             side * 2.9f,
                             new float[] {3.2f, 1.0f, 0.18f, 0.18f},
                             new float[] {2.6f, 1.0f, 0.42f, 0.45f},
@@ -230,7 +219,8 @@ final class Airframe {
                         at(-0.91f, -1.6f, -0.5f),
                         at(-0.91f, -3.1f, -0.5f),
                         at(-0.91f, -3.1f, 0.8f),
-                        at(-0.91f, -1.6f, 0.8f));
+                        at(-0.91f, -1.6f, 0.8f),
+                        at(0, -2.3f, 0.1f));
     }
 
     /** A person in a wing suit, face down, arms and legs spread; the logger is the origin. */
@@ -245,7 +235,6 @@ final class Airframe {
                             at(side * 0.72f, 0.12f, 0.0f),
                             0.035f,
                             UP)
-                    .with(Surface.DARK)
                     .bar(at(side * 0.12f, 0.4f, 0.02f), at(side * 0.92f, 0.3f, 0.02f), 0.045f)
                     .bar(at(side * 0.1f, -0.3f, 0.0f), at(side * 0.34f, -1.05f, -0.02f), 0.06f);
         }
@@ -257,22 +246,21 @@ final class Airframe {
                         at(0.34f, -1.0f, -0.02f),
                         0.03f,
                         UP)
-                .with(Surface.DARK)
                 .hull(
-                        8,
+                        14,
                         0,
                         new float[] {0.5f, 0.03f, 0.14f, 0.1f},
                         new float[] {0.2f, 0.03f, 0.2f, 0.13f},
                         new float[] {-0.4f, 0.02f, 0.16f, 0.11f})
                 .with(Surface.SKIN)
                 .hull(
-                        8,
+                        14,
                         0,
                         new float[] {0.42f, 0.13f, 0.12f, 0.06f},
                         new float[] {-0.1f, 0.16f, 0.15f, 0.09f},
                         new float[] {-0.22f, 0.12f, 0.1f, 0.05f})
                 .hull(
-                        8,
+                        14,
                         0,
                         new float[] {0.8f, 0.06f, 0.03f, 0.03f},
                         new float[] {0.7f, 0.06f, 0.11f, 0.12f},

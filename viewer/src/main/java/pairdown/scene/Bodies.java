@@ -1,8 +1,8 @@
 package pairdown.scene;
 
-import java.util.List;
 import org.joml.Matrix4f;
 import org.joml.Vector3d;
+
 import pairdown.attempt.Role;
 import pairdown.gl.Mesh;
 import pairdown.gl.Shader;
@@ -13,13 +13,15 @@ import pairdown.replay.Moment;
 import pairdown.theme.Marker;
 import pairdown.track.Channel;
 
+import java.util.List;
+
 /** The participants: true to scale and attitude, with a marker where they would be too small. */
 final class Bodies implements AutoCloseable {
     /** Under this size on screen a marker stands in (px at 100 %). */
     private static final double LEAST_PX = 16;
 
-    /** A label keeps off its body by half its size on screen, but not further than this. */
-    private static final double MOST_KEEP_OFF_PX = 70;
+    /** Smaller than this its marker is all that is seen of a body (px). */
+    private static final double LEAST_SEEN_PX = 2.5;
 
     /** Travel of the control surfaces at the stop (deg): ordinary, for show. */
     private static final double ELEVATOR_TRAVEL_DEG = 25;
@@ -35,6 +37,11 @@ final class Bodies implements AutoCloseable {
     private final Uniform accent;
     private final Uniform screened;
     private final Uniform opacity;
+    private final Outline.Reach leadReach =
+            new Outline.Reach(Airframe.leadHull(), Airframe.leadWings());
+    private final Outline.Reach shipReach = new Outline.Reach(Airframe.ship());
+    private final Outline.Reach flyerReach = new Outline.Reach(Airframe.flyer());
+    private final Outline outline = new Outline();
     private final Mesh leadHull = Airframe.leadHull().upload();
     private final Mesh leadWings = Airframe.leadWings().upload();
     private final Mesh elevator = Airframe.elevator().upload();
@@ -65,13 +72,26 @@ final class Bodies implements AutoCloseable {
         for (int i = 0; i < bodies.size(); i++) {
             Body shown = bodies.get(i);
             if (shown.isPresent() && !stage.isSeenFrom(shown)) {
-                toRelative(stage, shown, body);
-                accent.setColour(stage.colour(i));
-                screened.set(shown.isPredicted() ? 1 : 0);
-                drawShape(stage, stage.moment(), shown);
-                label(stage, shown, i);
+                boolean ahead = outline.find(stage, shown, reach(shown));
+                if (!ahead || outline.size() > LEAST_SEEN_PX) {
+                    toRelative(stage, shown, body);
+                    accent.setColour(stage.colour(i));
+                    screened.set(shown.isPredicted() ? 1 : 0);
+                    drawShape(stage, stage.moment(), shown);
+                }
+                if (ahead) {
+                    label(stage, shown, i);
+                }
             }
         }
+    }
+
+    private Outline.Reach reach(Body shown) {
+        return switch (shown.role()) {
+            case LEAD -> leadReach;
+            case JUMPSHIP -> shipReach;
+            default -> flyerReach;
+        };
     }
 
     private void begin(Stage stage) {
@@ -177,23 +197,20 @@ final class Bodies implements AutoCloseable {
     }
 
     private void label(Stage stage, Body shown, int number) {
-        if (!stage.sight().project(shown.east_m(), shown.north_m(), shown.up_m(), xy)) {
-            return;
-        }
-        double size_m = (shown.role().isAircraft() ? 14 : 2) * stage.view().enlargement();
-        double size_px =
-                size_m / stage.metresPerPixel(shown.east_m(), shown.north_m(), shown.up_m());
-        boolean small = size_px < stage.px(LEAST_PX);
+        stage.sight().project(shown.east_m(), shown.north_m(), shown.up_m(), xy);
+        boolean small = outline.size() < stage.px(LEAST_PX);
         boolean named = stage.shows(pairdown.replay.ViewState.Layer.LABELS);
         if (!small && !named) {
             return;
         }
         Labels.Label label =
-                stage.labels().add(Labels.Rank.PARTICIPANT, xy[0], xy[1], stage.colour(number));
+                stage.labels()
+                        .add(Labels.Rank.PARTICIPANT, xy[0], xy[1], stage.colour(number))
+                        .of(number);
         if (small) {
             label.marked(Marker.of(number), shown.isPredicted());
         }
-        label.keepOff((float) Math.min(stage.px(MOST_KEEP_OFF_PX), 0.42 * size_px));
+        label.round(outline);
         if (named) {
             label.row(0).add(shown.id());
             if (shown.isPredicted()) {

@@ -16,7 +16,8 @@ import java.util.List;
 /**
  * The words in the scene. Gathered while the scene is drawn, then laid out so that none covers
  * another: the most important first, each at the first of several places round its point that is
- * free, with a line to its point where it had to move away; what finds no place is left out.
+ * free, with a line to its point where it had to move away; what finds no place is left out. Bodies
+ * are kept clear where there is room elsewhere.
  */
 public final class Labels {
     /** What is laid out first. */
@@ -28,14 +29,18 @@ public final class Labels {
         SCALE
     }
 
-    private static final int ROWS = 3;
+    private static final int NOBODY = -1;
+    private static final int ROWS = 4;
+
+    /** A body that fills the picture can't be kept clear: labels keep off by this much at most. */
+    private static final float MOST_KEEP_OFF = 16;
 
     /** Directions tried, right first; then the same further out. */
     private static final float[][] PLACES = {
         {1, -0.6f}, {1, 0.6f}, {-1, -0.6f}, {-1, 0.6f}, {0, -1}, {0, 1}
     };
 
-    private static final float[] DISTANCES = {1, 2.2f, 4, 6.5f};
+    private static final float[] DISTANCES = {1, 2.2f, 4, 6.5f, 9.5f};
 
     private final List<Label> pool = new ArrayList<>();
     private final List<Label> order = new ArrayList<>();
@@ -43,7 +48,7 @@ public final class Labels {
 
     /** One label; its rows are written by who asks for it. */
     static final class Label {
-        private final Line[] rows = {new Line(), new Line(), new Line()};
+        private final Line[] rows = {new Line(), new Line(), new Line(), new Line()};
         private Rank rank = Rank.SCALE;
         private float x;
         private float y;
@@ -51,7 +56,11 @@ public final class Labels {
         private @Nullable Marker marker;
         private boolean hollow;
         private boolean fixed;
-        private float keepOff;
+        private int owner;
+        private float bodyLeft;
+        private float bodyTop;
+        private float bodyRight;
+        private float bodyBottom;
         private float left;
         private float top;
         private float width;
@@ -70,9 +79,18 @@ public final class Labels {
             return this;
         }
 
-        /** Keeps this far off its point (px), so as not to cover what is there. */
-        Label keepOff(float px) {
-            keepOff = px;
+        /** Whose it is: the number of a participant. */
+        Label of(int participant) {
+            owner = participant;
+            return this;
+        }
+
+        /** The body it belongs to, which no label should cover. */
+        Label round(Outline body) {
+            bodyLeft = body.left();
+            bodyTop = body.top();
+            bodyRight = body.right();
+            bodyBottom = body.bottom();
             return this;
         }
 
@@ -80,6 +98,11 @@ public final class Labels {
         Label fixed() {
             fixed = true;
             return this;
+        }
+
+        /** The first row that is empty; the last where none is. */
+        Line nextRow() {
+            return rows[Math.min(ROWS - 1, rowCount())];
         }
 
         private int rowCount() {
@@ -95,6 +118,26 @@ public final class Labels {
         used = 0;
     }
 
+    /** How many there are. */
+    int size() {
+        return used;
+    }
+
+    /** One of those gathered. */
+    Label get(int i) {
+        return pool.get(i);
+    }
+
+    /** The number of a participant's own label; −1 where it has none. */
+    int indexOf(int participant) {
+        for (int i = 0; i < used; i++) {
+            if (pool.get(i).owner == participant) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
     /** A label at a point of the picture's part; its colour also says whose it is. */
     Label add(Rank rank, float x, float y, int rgba) {
         if (used == pool.size()) {
@@ -108,7 +151,11 @@ public final class Labels {
         label.marker = null;
         label.hollow = false;
         label.fixed = false;
-        label.keepOff = 0;
+        label.owner = NOBODY;
+        label.bodyLeft = x;
+        label.bodyTop = y;
+        label.bodyRight = x;
+        label.bodyBottom = y;
         for (int i = 0; i < ROWS; i++) {
             label.rows[i].clear();
         }
@@ -175,24 +222,63 @@ public final class Labels {
     }
 
     private boolean place(Label label, int before, Theme theme, float width, float height) {
-        float away = theme.sizes().marker() * 2;
         if (label.fixed) {
-            label.left = label.x + away * 0.5f;
+            label.left = label.x + theme.sizes().marker();
             label.top = label.y - label.height / 2;
             return isFree(label, before, width, height);
         }
+        return place(label, before, theme, width, height, true)
+                || place(label, before, theme, width, height, false);
+    }
+
+    private boolean place(
+            Label label, int before, Theme theme, float width, float height, boolean clear) {
+        float away = theme.sizes().marker() * 2;
+        float most = theme.sizes().marker() * MOST_KEEP_OFF;
         for (float distance : DISTANCES) {
             for (float[] way : PLACES) {
-                float d = Math.max(label.keepOff, away) * distance;
-                label.left =
-                        label.x
-                                + way[0] * d
-                                - (way[0] < 0 ? label.width : 0)
-                                - (way[0] == 0 ? label.width / 2 : 0);
-                label.top = label.y + way[1] * d - (way[1] < 0 ? label.height : 0);
-                if (isFree(label, before, width, height)) {
+                put(label, way, away * distance, most);
+                if (isFree(label, before, width, height) && !(clear && coversBody(label))) {
                     return true;
                 }
+            }
+        }
+        return false;
+    }
+
+    /** To a side of the point and of the body round it. */
+    private static void put(Label label, float[] way, float away, float most) {
+        float gap = away * 0.5f;
+        if (way[0] > 0) {
+            label.left = label.x + Math.max(away, gap + Math.min(most, label.bodyRight - label.x));
+        } else if (way[0] < 0) {
+            label.left =
+                    label.x
+                            - Math.max(away, gap + Math.min(most, label.x - label.bodyLeft))
+                            - label.width;
+        } else {
+            label.left = label.x - label.width / 2;
+        }
+        if (way[0] != 0) {
+            label.top = label.y + way[1] * away - (way[1] < 0 ? label.height : 0);
+        } else if (way[1] > 0) {
+            label.top = label.y + Math.max(away, gap + Math.min(most, label.bodyBottom - label.y));
+        } else {
+            label.top =
+                    label.y
+                            - Math.max(away, gap + Math.min(most, label.y - label.bodyTop))
+                            - label.height;
+        }
+    }
+
+    private boolean coversBody(Label label) {
+        for (int i = 0; i < used; i++) {
+            Label of = pool.get(i);
+            if (label.left < of.bodyRight
+                    && of.bodyLeft < label.left + label.width
+                    && label.top < of.bodyBottom
+                    && of.bodyTop < label.top + label.height) {
+                return true;
             }
         }
         return false;
@@ -290,8 +376,9 @@ public final class Labels {
     private static void drawLeader(Canvas canvas, Theme theme, Label label, float x, float y) {
         float nearX = Math.max(label.left, Math.min(label.left + label.width, label.x));
         float nearY = Math.max(label.top, Math.min(label.top + label.height, label.y));
-        double least = Math.max(label.keepOff * 1.2, theme.sizes().marker() * 2.5);
-        if (Math.hypot(nearX - label.x, nearY - label.y) > least) {
+        float toX = Math.max(label.bodyLeft, Math.min(label.bodyRight, nearX));
+        float toY = Math.max(label.bodyTop, Math.min(label.bodyBottom, nearY));
+        if (Math.hypot(nearX - toX, nearY - toY) > theme.sizes().marker() * 2.5) {
             canvas.line(
                     x + label.x,
                     y + label.y,

@@ -74,16 +74,19 @@ final class Ladder implements Drawable {
         double top = heights.height_m(e, n, high);
         stage.line(e, n, low, e, n, high, stage.px(1.2), 0, soft);
         double tick = stage.px(9) * pixel / level;
-        for (double h = Math.ceil(bottom / step) * step; h <= top; h += step) {
+        boolean unitSaid = false;
+        for (double h = Math.floor(top / step) * step; h >= bottom; h -= step) {
             double u = heights.up_m(e, n, h);
             stage.line(e, n, u, e + r.x * tick, n + r.y * tick, u, stage.px(1.6), 0, soft);
-            if (stage.sight().project(e + r.x * tick, n + r.y * tick, u, xy)) {
+            if (stage.sight().project(e + r.x * tick, n + r.y * tick, u, xy)
+                    && xy[1] > stage.theme().sizes().small()) {
                 Labels.Label label =
                         stage.labels().add(Labels.Rank.SCALE, xy[0], xy[1], soft).fixed();
                 stage.figures().addNumber(label.row(0), Measure.HEIGHT, h);
-                if (h + step > top) {
+                if (!unitSaid) {
                     stage.figures().addUnit(label.row(0), Measure.HEIGHT);
                     label.row(0).add(' ').add(heights.datum());
+                    unitSaid = true;
                 }
             }
         }

@@ -1,11 +1,12 @@
 package pairdown.scene;
 
-import java.util.Arrays;
 import pairdown.gl.Mesh;
 
+import java.util.Arrays;
+
 /**
- * A solid put together from flat faces, in axes right, ahead, above (m). Our own generic shapes:
- * right in size and outline, of no make.
+ * A solid put together from flat and round parts, in axes right, ahead, above (m). Our own generic
+ * shapes: right in size and outline, of no make.
  */
 final class Shape {
     /** What a face looks like. */
@@ -33,17 +34,20 @@ final class Shape {
         return this;
     }
 
-    /** A triangle seen from both sides. */
-    Shape triangle(float[] a, float[] b, float[] c) {
+    /** A flat triangle whose outside is the side away from a place within the solid. */
+    Shape triangle(float[] a, float[] b, float[] c, float[] within) {
         float[] n = normal(a, b, c);
-        vertex(a, n);
-        vertex(b, n);
-        vertex(c, n);
+        float out =
+                n[0] * (a[0] - within[0]) + n[1] * (a[1] - within[1]) + n[2] * (a[2] - within[2]);
+        float[] outward = out < 0 ? at(-n[0], -n[1], -n[2]) : n;
+        vertex(a, outward);
+        vertex(b, outward);
+        vertex(c, outward);
         return this;
     }
 
-    Shape quad(float[] a, float[] b, float[] c, float[] d) {
-        return triangle(a, b, c).triangle(a, c, d);
+    Shape quad(float[] a, float[] b, float[] c, float[] d, float[] within) {
+        return triangle(a, b, c, within).triangle(a, c, d, within);
     }
 
     private static float[] normal(float[] a, float[] b, float[] c) {
@@ -75,7 +79,7 @@ final class Shape {
     }
 
     /**
-     * A body through oval sections across the line ahead.
+     * A round body through oval sections across the line ahead.
      *
      * @param sections each: place ahead, height of its centre, half width, half height; by rising
      *     or falling place
@@ -83,22 +87,45 @@ final class Shape {
     Shape hull(int sides, float right, float[]... sections) {
         for (int i = 0; i + 1 < sections.length; i++) {
             for (int k = 0; k < sides; k++) {
-                quad(
-                        onSection(sections[i], right, k, sides),
-                        onSection(sections[i], right, k + 1, sides),
-                        onSection(sections[i + 1], right, k + 1, sides),
-                        onSection(sections[i + 1], right, k, sides));
+                corner(sections, i, k, sides, right);
+                corner(sections, i, k + 1, sides, right);
+                corner(sections, i + 1, k + 1, sides, right);
+                corner(sections, i, k, sides, right);
+                corner(sections, i + 1, k + 1, sides, right);
+                corner(sections, i + 1, k, sides, right);
             }
         }
-        return cap(sections[0], right, sides).cap(sections[sections.length - 1], right, sides);
+        int last = sections.length - 1;
+        float[] within = at(right, (sections[0][0] + sections[last][0]) / 2, sections[0][1]);
+        return cap(sections[0], right, sides, within).cap(sections[last], right, sides, within);
     }
 
-    private Shape cap(float[] s, float right, int sides) {
+    /** A corner of a round body, lit as if it were round: across the oval, leaning as it tapers. */
+    private void corner(float[][] sections, int i, int k, int sides, float right) {
+        float[] s = sections[i];
+        float[] before = sections[Math.max(0, i - 1)];
+        float[] after = sections[Math.min(sections.length - 1, i + 1)];
+        double a = 2 * Math.PI * k / sides;
+        double x = Math.cos(a) / s[2];
+        double z = Math.sin(a) / s[3];
+        double across = Math.hypot(x, z);
+        double taper = (after[2] + after[3] - before[2] - before[3]) / 2 / (after[0] - before[0]);
+        double length = Math.sqrt(1 + taper * taper);
+        vertex(
+                onSection(s, right, k, sides),
+                at(
+                        (float) (x / across / length),
+                        (float) (-taper / length),
+                        (float) (z / across / length)));
+    }
+
+    private Shape cap(float[] s, float right, int sides, float[] within) {
         for (int k = 1; k + 1 < sides; k++) {
             triangle(
                     onSection(s, right, 0, sides),
                     onSection(s, right, k, sides),
-                    onSection(s, right, k + 1, sides));
+                    onSection(s, right, k + 1, sides),
+                    within);
         }
         return this;
     }
@@ -106,6 +133,23 @@ final class Shape {
     private static float[] onSection(float[] s, float right, int k, int sides) {
         double a = 2 * Math.PI * k / sides;
         return at(right + s[2] * (float) Math.cos(a), s[0], s[1] + s[3] * (float) Math.sin(a));
+    }
+
+    /** A wheel that rolls ahead: its middle, its radius and half its width. */
+    Shape wheel(float right, float ahead, float above, float radius, float half) {
+        int steps = 10;
+        float[][] sections = new float[steps][];
+        for (int i = 0; i < steps; i++) {
+            double a = Math.PI * (i + 0.3) / (steps - 0.4);
+            sections[i] =
+                    new float[] {
+                        ahead + radius * (float) Math.cos(a),
+                        above,
+                        half * (float) Math.sqrt(Math.sin(a)),
+                        radius * (float) Math.sin(a)
+                    };
+        }
+        return hull(12, right, sections);
     }
 
     /**
@@ -133,17 +177,22 @@ final class Shape {
             off(leadRoot, across, -thick), off(trailRoot, across, -thick * 0.4f),
             off(trailTip, across, -thick * 0.3f), off(leadTip, across, -thick * 0.7f)
         };
-        quad(top[0], top[1], top[2], top[3]);
-        quad(under[3], under[2], under[1], under[0]);
+        float[] within = middle(top[0], under[2]);
+        quad(top[0], top[1], top[2], top[3], within);
+        quad(under[3], under[2], under[1], under[0], within);
         for (int i = 0; i < 4; i++) {
             int j = (i + 1) % 4;
-            quad(top[i], under[i], under[j], top[j]);
+            quad(top[i], under[i], under[j], top[j], within);
         }
         return this;
     }
 
     private static float[] off(float[] p, float[] way, float by) {
         return at(p[0] + way[0] * by, p[1] + way[1] * by, p[2] + way[2] * by);
+    }
+
+    private static float[] middle(float[] a, float[] b) {
+        return at((a[0] + b[0]) / 2, (a[1] + b[1]) / 2, (a[2] + b[2]) / 2);
     }
 
     /** A strut or limb: a square bar between two places. */
@@ -153,11 +202,12 @@ final class Shape {
         float[] up = at(0, 0, 1);
         float[][] a = ring(from, side, up, half);
         float[][] b = ring(to, side, up, half);
+        float[] within = middle(from, to);
         for (int i = 0; i < 4; i++) {
             int j = (i + 1) % 4;
-            quad(a[i], a[j], b[j], b[i]);
+            quad(a[i], a[j], b[j], b[i], within);
         }
-        return quad(a[0], a[1], a[2], a[3]).quad(b[3], b[2], b[1], b[0]);
+        return quad(a[0], a[1], a[2], a[3], within).quad(b[3], b[2], b[1], b[0], within);
     }
 
     private static float[][] ring(float[] p, float[] side, float[] up, float half) {
@@ -186,13 +236,16 @@ final class Shape {
 
     /** Largest minus least coordinate on an axis: 0 right, 1 ahead, 2 above (m). */
     float extent_m(int axis) {
-        float low = Float.POSITIVE_INFINITY;
-        float high = Float.NEGATIVE_INFINITY;
+        return furthest_m(axis, 1) + furthest_m(axis, -1);
+    }
+
+    /** How far it reaches along an axis, or with −1 the other way (m). */
+    float furthest_m(int axis, int way) {
+        float most = Float.NEGATIVE_INFINITY;
         for (int i = 0; i < size; i += WIDTH) {
-            low = Math.min(low, vertices[i + axis]);
-            high = Math.max(high, vertices[i + axis]);
+            most = Math.max(most, way * vertices[i + axis]);
         }
-        return high - low;
+        return most;
     }
 
     /** Into the card's memory. */

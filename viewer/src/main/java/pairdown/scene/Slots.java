@@ -5,7 +5,7 @@ import pairdown.replay.Body;
 import pairdown.replay.Link;
 import pairdown.replay.Moment;
 import pairdown.replay.ViewState;
-import pairdown.words.Figures;
+import pairdown.words.Line;
 import pairdown.words.Measure;
 
 import java.util.List;
@@ -26,8 +26,12 @@ final class Slots implements Drawable {
     /** Words beside pairs; more would cover the picture. The nearest pairs have them. */
     private static final int MOST_PAIRS_IN_WORDS = 6;
 
+    /** Nearer to its slot on screen than this, a flyer's words stand under its name (px). */
+    private static final double TOGETHER_PX = 90;
+
     private final List<SlotPlace> places;
     private final float[] xy = new float[2];
+    private final float[] other = new float[2];
 
     Slots(List<SlotPlace> places) {
         this.places = places;
@@ -102,10 +106,30 @@ final class Slots implements Drawable {
                     rgba);
         }
         if (stage.shows(ViewState.Layer.LABELS)
+                && !isTaken(stage, place)
                 && stage.sight().project(place.east_m(), place.north_m(), place.up_m(), xy)) {
             Labels.Label label = stage.labels().add(Labels.Rank.SLOT, xy[0], xy[1], rgba);
             label.row(0).add("slot ").add(place.links().get(0).pair().slot().orElse(""));
         }
+    }
+
+    /** Whether a flyer is so near on screen that its own words tell enough. */
+    private boolean isTaken(Stage stage, SlotPlace place) {
+        for (int i = 0; i < place.links().size(); i++) {
+            if (place.links().get(i).isPresent()
+                    && isTogether(stage, place, place.links().get(i))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isTogether(Stage stage, SlotPlace place, Link link) {
+        Body flyer = stage.moment().body(link.flyer());
+        return flyer.isPresent()
+                && stage.sight().project(place.east_m(), place.north_m(), place.up_m(), other)
+                && stage.sight().project(flyer.east_m(), flyer.north_m(), flyer.up_m(), xy)
+                && Math.hypot(xy[0] - other[0], xy[1] - other[1]) < stage.px(TOGETHER_PX);
     }
 
     /** The gate's level circle: dashed while nobody is inside. */
@@ -146,41 +170,65 @@ final class Slots implements Drawable {
                 stage.px(over ? 3 : 1.4),
                 stage.px(over ? 0 : 6),
                 over ? stage.palette().limit() : stage.palette().inkSoft());
-        double e = (flyer.east_m() + place.east_m()) / 2;
-        double n = (flyer.north_m() + place.north_m()) / 2;
-        double u = (flyer.up_m() + place.up_m()) / 2;
-        if (away(link) < worded_m
-                && stage.shows(ViewState.Layer.LABELS)
-                && stage.sight().project(e, n, u, xy)) {
-            words(stage, link, over);
+        if (away(link) < worded_m && stage.shows(ViewState.Layer.LABELS)) {
+            words(stage, place, link, flyer, over);
         }
     }
 
-    private void words(Stage stage, Link link, boolean over) {
-        Figures figures = stage.figures();
-        Labels.Label label =
-                stage.labels().add(Labels.Rank.PAIR, xy[0], xy[1], stage.colour(link.flyer()));
+    private void words(Stage stage, SlotPlace place, Link link, Body flyer, boolean over) {
+        int own = stage.labels().indexOf(link.flyer());
+        if (own >= 0 && isTogether(stage, place, link)) {
+            figures(stage, stage.labels().get(own), link, over);
+            return;
+        }
+        double e = (flyer.east_m() + place.east_m()) / 2;
+        double n = (flyer.north_m() + place.north_m()) / 2;
+        double u = (flyer.up_m() + place.up_m()) / 2;
+        if (stage.sight().project(e, n, u, xy)) {
+            Labels.Label label =
+                    stage.labels().add(Labels.Rank.PAIR, xy[0], xy[1], stage.colour(link.flyer()));
+            label.row(0).add(link.pair().flyer()).add(' ');
+            gap(stage, label.row(0), link);
+            closure(stage, label.row(1), link);
+            state(stage, label.row(2), link, over);
+        }
+    }
+
+    private static void figures(Stage stage, Labels.Label label, Link link, boolean over) {
+        gap(stage, label.nextRow(), link);
+        closure(stage, label.nextRow(), link);
+        state(stage, label.nextRow(), link, over);
+    }
+
+    private static void gap(Stage stage, Line row, Link link) {
         boolean hasSlot = link.pair().slotArm().isPresent();
-        label.row(0).add(link.pair().flyer()).add(hasSlot ? " gap " : " separation ");
-        figures.add(
-                label.row(0),
-                Measure.DISTANCE,
-                link.figure(hasSlot ? Figure.GAP : Figure.SEPARATION),
-                link.figure(hasSlot ? Figure.GAP_SIGMA : Figure.SEPARATION_SIGMA));
+        row.add(hasSlot ? "gap " : "separation ");
+        stage.figures()
+                .add(
+                        row,
+                        Measure.DISTANCE,
+                        link.figure(hasSlot ? Figure.GAP : Figure.SEPARATION),
+                        link.figure(hasSlot ? Figure.GAP_SIGMA : Figure.SEPARATION_SIGMA));
+    }
+
+    private static void closure(Stage stage, Line row, Link link) {
         double closure = link.figure(Figure.CLOSURE_RATE);
         if (Double.isNaN(closure)) {
-            label.row(1).add("closure not known this near");
+            row.add("closure not known this near");
         } else {
-            label.row(1).add(closure >= 0 ? "closing " : "opening ");
-            figures.add(label.row(1), Measure.CLOSURE, Math.abs(closure));
+            row.add(closure >= 0 ? "closing " : "opening ");
+            stage.figures().add(row, Measure.CLOSURE, Math.abs(closure));
         }
+    }
+
+    private static void state(Stage stage, Line row, Link link, boolean over) {
         if (over) {
-            label.row(2).add("over closing limit ");
-            figures.add(label.row(2), Measure.CLOSURE, link.figure(Figure.CLOSING_LIMIT));
+            row.add("over closing limit ");
+            stage.figures().add(row, Measure.CLOSURE, link.figure(Figure.CLOSING_LIMIT));
         } else if (link.isTouching()) {
-            label.row(2).add("matched, touch evidence");
+            row.add("matched, touch evidence");
         } else if (link.isMatched()) {
-            label.row(2).add("matched");
+            row.add("matched");
         }
     }
 
