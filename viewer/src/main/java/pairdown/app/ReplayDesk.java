@@ -107,7 +107,7 @@ final class ReplayDesk implements AutoCloseable {
         Recording recording = Recording.of(loaded.debrief());
         ViewState view = new ViewState(loaded.debrief());
         view.playback().seek(recording.middle_s() - LEAD_IN_S);
-        panels.show(recording, view.playback(), operator);
+        panels.show(recording, view, operator);
         front.opened(loaded.folder());
         state.shows(Optional.of(absolute(loaded)), Optional.empty());
         tell(loaded.complaints());

@@ -216,6 +216,8 @@ final class ReplayLoop implements AutoCloseable {
         context.endScene();
         canvas.begin(width_px, height_px);
         if (seen) {
+            Rect corner = desk.panels().corner(theme, desk.state(), diorama.get().moment());
+            diorama.get().leaveCorner(corner.width(), corner.height());
             diorama.get().drawWords(canvas, theme, part.x(), part.y(), part.height());
         }
         desk.panels().draw(canvas, theme, width_px, height_px, desk.state(), moment, playback());

@@ -1,13 +1,13 @@
 package pairdown.app;
 
+import java.util.List;
+import java.util.Optional;
 import pairdown.camera.Vantage;
 import pairdown.input.Action;
 import pairdown.input.Command;
 import pairdown.replay.ViewState;
 import pairdown.replay.ViewState.Layer;
 import pairdown.scene.Diorama;
-
-import java.util.List;
 
 /** Carries out the actions that change what of the scene is seen and whence. */
 final class ViewActions {
@@ -37,6 +37,8 @@ final class ViewActions {
     static boolean apply(Command command, Diorama diorama) {
         ViewState view = diorama.view();
         switch (command.action()) {
+            case LOOK_FROM -> look(view, (int) command.value());
+            case LOOK_SECOND -> lookSecond(view, (int) command.value());
             case NEXT_VANTAGE -> view.step(1);
             case PREVIOUS_VANTAGE -> view.step(-1);
             case FREE_ORBIT -> diorama.orbitFromHere();
@@ -77,10 +79,28 @@ final class ViewActions {
         if (number < 0) {
             return false;
         }
+        look(view, number);
+        return true;
+    }
+
+    private static void look(ViewState view, int number) {
         List<Vantage> vantages = view.vantages();
-        if (number < vantages.size()) {
+        if (number >= 0 && number < vantages.size()) {
             view.look(vantages.get(number));
         }
-        return true;
+    }
+
+    /** From there in the second view; pressed again, there is one view. */
+    private static void lookSecond(ViewState view, int number) {
+        List<Vantage> vantages = view.vantages();
+        if (number < 0 || number >= vantages.size()) {
+            return;
+        }
+        Vantage wanted = vantages.get(number);
+        if (view.second().equals(Optional.of(wanted))) {
+            view.toggleSplit();
+        } else {
+            view.lookSecond(wanted);
+        }
     }
 }

@@ -102,6 +102,7 @@ public enum Action {
     TAIL(Group.PANELS),
     SEASON(Group.PANELS),
     MARKS(Group.PANELS),
+    VIEWS(Group.PANELS),
     CHOOSE_STRIPS(Group.PANELS),
     PANEL_DOWN(Group.PANELS),
     PANEL_UP(Group.PANELS),
@@ -139,6 +140,10 @@ public enum Action {
     /** Puts a cursor at the instant that is its value. */
     CURSOR_A_AT(Group.POINTED),
     CURSOR_B_AT(Group.POINTED),
+    /** Looks from the vantage point of that number. */
+    LOOK_FROM(Group.POINTED),
+    /** Looks from it in the second view, or takes that view away. */
+    LOOK_SECOND(Group.POINTED),
     /** Chooses the flyer of that number. */
     CHOOSE_FLYER(Group.POINTED),
     /** Chooses the mark of that number. */

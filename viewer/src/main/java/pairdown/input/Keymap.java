@@ -134,6 +134,7 @@ public final class Keymap {
         put(Action.TAIL, plain(Key.F6));
         put(Action.SEASON, plain(Key.F7));
         put(Action.MARKS, plain(Key.F8));
+        put(Action.VIEWS, plain(Key.K));
         put(Action.CHOOSE_STRIPS, shift(Key.F9));
         put(Action.PANEL_DOWN, plain(Key.PAGE_DOWN));
         put(Action.PANEL_UP, plain(Key.PAGE_UP));

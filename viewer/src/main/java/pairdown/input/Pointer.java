@@ -144,7 +144,7 @@ public final class Pointer {
         } else if (areas.action(area) == Action.SEEK_ON_STRIP) {
             to.accept(Command.of(up ? Action.STRIPS_UP : Action.STRIPS_DOWN));
         } else {
-            to.accept(Command.of(up ? Action.PANEL_UP : Action.PANEL_DOWN));
+            to.accept(new Command(up ? Action.PANEL_UP : Action.PANEL_DOWN, 1));
         }
         return true;
     }

@@ -25,6 +25,7 @@ public final class Operator {
     private static final double STEP_S = 0.1;
     private static final double STRIP_ZOOM = 1.4;
     private static final double PAN_SHARE = 0.25;
+    private static final int ROWS_A_KEY = 3;
 
     /** What strips take of the height, gone round by a key: none, some, most. */
     private static final double SOME = 0.45;
@@ -93,6 +94,7 @@ public final class Operator {
                     case TAIL -> Optional.of(s.withToggled(PanelKind.TAIL));
                     case SEASON -> Optional.of(s.withToggled(PanelKind.SEASON));
                     case MARKS -> Optional.of(s.withToggled(PanelKind.MARKS));
+                    case VIEWS -> Optional.of(s.withToggled(PanelKind.VIEWS));
                     case CHOOSE_STRIPS -> Optional.of(s.withToggled(PanelKind.STRIPS));
                     case BIG_FIGURES -> Optional.of(s.withOtherFigures());
                     case THEME -> Optional.of(s.withOtherTheme());
@@ -232,8 +234,8 @@ public final class Operator {
     private boolean lists(Command command, Playback time, Board shown) {
         PanelKind panel = desk.settings().panel();
         switch (command.action()) {
-            case PANEL_DOWN -> desk.scroll(panel, desk.scroll(panel) + 1);
-            case PANEL_UP -> desk.scroll(panel, desk.scroll(panel) - 1);
+            case PANEL_DOWN -> desk.scroll(panel, desk.scroll(panel) + rows(command));
+            case PANEL_UP -> desk.scroll(panel, desk.scroll(panel) - rows(command));
             case NEXT_FLYER -> desk.choosePair(shown.pair(desk) + 1);
             case PREVIOUS_FLYER -> desk.choosePair(shown.pair(desk) - 1);
             case CHOOSE_FLYER -> desk.choosePair((int) command.value());
@@ -245,6 +247,11 @@ public final class Operator {
             }
         }
         return true;
+    }
+
+    /** By as many as a button says; a key says nothing. */
+    private static int rows(Command command) {
+        return command.value() >= 1 ? (int) command.value() : ROWS_A_KEY;
     }
 
     private void chooseMark(int number, Playback time, Board shown) {

@@ -220,11 +220,13 @@ final class Overlays {
 
     /**
      * A question with what is typed, a notice, or what is going on: in the middle, a few at once.
+     *
+     * @param overStart whether the start panel is under them, whose cautions stay readable
      */
-    void paintMessages(Desk desk) {
+    void paintMessages(Desk desk, boolean overStart) {
         float width = Math.min(whole.width() * 0.62f, sheet.sizes().mm(190));
         float x = (whole.width() - width) / 2;
-        float y = sheet.sizes().mm(14);
+        float y = overStart ? 0.56f * whole.height() : sheet.sizes().mm(14);
         if (desk.progress().isPresent()) {
             y = progress(desk.progress().get(), x, y, width);
         }

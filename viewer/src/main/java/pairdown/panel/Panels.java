@@ -3,14 +3,13 @@ package pairdown.panel;
 import org.jspecify.annotations.Nullable;
 
 import pairdown.gl.Canvas;
-import pairdown.gl.Canvas.Align;
-import pairdown.gl.Canvas.Face;
 import pairdown.input.HitAreas;
 import pairdown.input.Keymap;
 import pairdown.replay.Desk;
 import pairdown.replay.Moment;
 import pairdown.replay.Playback;
 import pairdown.replay.Recording;
+import pairdown.replay.ViewState;
 import pairdown.settings.PanelKind;
 import pairdown.settings.ViewerSettings;
 import pairdown.theme.Theme;
@@ -35,10 +34,13 @@ public final class Panels {
     private static final int MESSAGES = 6;
     private static final int LAYERS = 7;
 
+    private static final Rect NO_CORNER = new Rect(0, 0, 0, 0);
+
     private final Words words;
     private final Keymap keys;
     private final HitAreas areas = new HitAreas(LAYERS);
     private Optional<Board> board = Optional.empty();
+    private Optional<ViewState> view = Optional.empty();
     private @Nullable Frame frame;
 
     /** What stays the same while window, settings and canvas do. */
@@ -61,10 +63,11 @@ public final class Panels {
     }
 
     /** From now on this recording is shown, and {@code operator} works on it. */
-    public void show(Recording recording, Playback playback, Operator operator) {
+    public void show(Recording recording, ViewState seen, Operator operator) {
         Board made = new Board(recording, words);
         board = Optional.of(made);
-        operator.operate(made, playback);
+        view = Optional.of(seen);
+        operator.operate(made, seen.playback());
     }
 
     /** What can be pressed, as drawn last. */
@@ -75,6 +78,18 @@ public final class Panels {
     /** Where the scene lies for a window of this size: what the panels leave. */
     public Rect scene(int width_px, int height_px, Theme theme, ViewerSettings settings) {
         return Layout.of(width_px, height_px, theme.sizes(), settings).scene();
+    }
+
+    /** What the read-out takes of the scene's upper left corner: its size (px). */
+    public Rect corner(Theme theme, Desk desk, Moment moment) {
+        boolean none = board.isEmpty() || desk.settings().hasBigFigures();
+        return none
+                ? NO_CORNER
+                : new Rect(
+                        0,
+                        0,
+                        Readout.width(theme.sizes()),
+                        Readout.height(theme.sizes(), board.get(), desk, moment));
     }
 
     /**
@@ -151,19 +166,6 @@ public final class Panels {
         if (!desk.settings().hasBigFigures()) {
             Readout.paint(f.sheet, shown, desk, moment, scene);
         }
-        title(f, shown, scene);
-    }
-
-    private void title(Frame f, Board shown, Rect scene) {
-        Sheet sheet = f.sheet;
-        float size = sheet.sizes().text();
-        String id = shown.debrief().attempt().id();
-        float width = sheet.width(id, Face.TEXT_BOLD, size) + sheet.sizes().mm(4);
-        float height = sheet.sizes().mm(6.5);
-        float x = scene.x() + sheet.sizes().gap();
-        float y = scene.bottom() - height - sheet.sizes().gap();
-        f.canvas.roundFill(x, y, width, height, sheet.sizes().mm(1.2), sheet.palette().paper());
-        sheet.text(id, x + width / 2, y + height / 2, Face.TEXT_BOLD, size, Align.CENTRE);
     }
 
     private boolean begin(Frame f, int layer, long key, Rect r) {
@@ -217,10 +219,13 @@ public final class Panels {
             Readout.paintBig(f.sheet, shown, desk, moment, r);
             return;
         }
-        if (begin(f, SIDE, key, r)) {
-            PanelKind panel = desk.settings().panel();
-            new RowPainter(f.sheet, r)
-                    .paint(panel, rows(f.sheet, shown, desk, panel), desk.scroll(panel));
+        PanelKind panel = desk.settings().panel();
+        boolean ofView = panel == PanelKind.VIEWS && view.isPresent();
+        long whole = ofView ? Key64.mix(key, ViewRows.key(view.get())) : key;
+        if (begin(f, SIDE, whole, r)) {
+            List<Row> rows = rows(f.sheet, shown, desk, panel);
+            desk.scrollAtMost(panel, Math.max(0, rows.size() - 1));
+            new RowPainter(f.sheet, r).paint(panel, rows, desk.scroll(panel));
             f.canvas.endPicture();
         }
     }
@@ -235,6 +240,7 @@ public final class Panels {
             case TAIL -> happened.tail(shown);
             case SEASON -> new SeasonRows(words, sheet.figures(), keys).rows(desk);
             case MARKS -> happened.marks(shown, desk, keys);
+            case VIEWS -> view.map(new ViewRows(words, keys)::rows).orElse(List.of());
             case STRIPS -> happened.strips(desk, keys);
             case NONE -> List.of();
         };
@@ -264,6 +270,6 @@ public final class Panels {
             f.canvas.endPicture();
         }
         areas.begin(MESSAGES);
-        overlays.paintMessages(desk);
+        overlays.paintMessages(desk, board.isEmpty() || desk.isStarting());
     }
 }

@@ -15,6 +15,7 @@ final class Rail {
         Action.TAIL,
         Action.SEASON,
         Action.MARKS,
+        Action.VIEWS,
         Action.CHOOSE_STRIPS,
         Action.BIG_FIGURES,
         Action.HELP
@@ -47,6 +48,7 @@ final class Rail {
             case TAIL -> open == PanelKind.TAIL;
             case SEASON -> open == PanelKind.SEASON;
             case MARKS -> open == PanelKind.MARKS;
+            case VIEWS -> open == PanelKind.VIEWS;
             case CHOOSE_STRIPS -> open == PanelKind.STRIPS;
             case BIG_FIGURES -> desk.settings().hasBigFigures();
             case HELP -> desk.isHelping();

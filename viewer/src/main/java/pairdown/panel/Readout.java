@@ -9,6 +9,7 @@ import pairdown.replay.Body;
 import pairdown.replay.Desk;
 import pairdown.replay.Link;
 import pairdown.replay.Moment;
+import pairdown.theme.Sizes;
 import pairdown.words.Line;
 import pairdown.words.Measure;
 
@@ -51,6 +52,21 @@ final class Readout {
                 shown++;
             }
         }
+    }
+
+    /** How far it reaches down from the scene's upper edge. */
+    static float height(Sizes sizes, Board board, Desk desk, Moment moment) {
+        float height = sizes.gap();
+        if (board.pair(desk) >= 0) {
+            height += sizes.mm(chosenHeight_mm(moment)) + sizes.gap();
+        }
+        int others = Math.min(MOST_OTHERS, moment.links().size() - 1);
+        return height + Math.max(0, others) * (sizes.mm(OTHER_MM) + sizes.gap() / 2);
+    }
+
+    /** How far it reaches from the scene's left edge. */
+    static float width(Sizes sizes) {
+        return 2 * sizes.gap() + sizes.mm(BOX_MM);
     }
 
     private static float chosenHeight_mm(Moment moment) {

@@ -50,16 +50,19 @@ final class RowPainter {
         int first = allFit ? 0 : Math.min(scroll, Math.max(0, rows.size() - 1));
         sheet.canvas().clip(area.x(), top, area.width(), bottom - top);
         float y = top;
+        int whole = 0;
         for (int i = first; i < rows.size() && y < bottom; i++) {
             y = paint(rows.get(i), y, bottom);
+            whole += y <= bottom ? 1 : 0;
         }
         sheet.canvas().unclip();
         if (!allFit) {
-            paging(first, rows.size());
+            paging(first, Math.max(1, whole), rows.size());
         }
     }
 
-    private void paging(int first, int count) {
+    /** Two buttons that go on by what is shown. */
+    private void paging(int first, int shown, int count) {
         float side = sheet.sizes().target();
         float half = area.width() / 2;
         float y = area.bottom() - side;
@@ -67,14 +70,17 @@ final class RowPainter {
                 new Rect(area.x(), y, half, side),
                 sheet.word("panel.up"),
                 Action.PANEL_UP,
-                0,
+                shown,
                 first > 0);
         sheet.button(
                 new Rect(area.x() + half, y, half, side),
-                sheet.words().get("panel.down", (first + 1) + " / " + count),
+                sheet.words()
+                        .get(
+                                "panel.down",
+                                (first + 1) + "–" + Math.min(count, first + shown) + " / " + count),
                 Action.PANEL_DOWN,
-                0,
-                true);
+                shown,
+                first + shown < count);
     }
 
     private float heightOf(List<Row> rows) {
@@ -143,10 +149,9 @@ final class RowPainter {
 
     private void aside(Row.Aside other, float top, float height, float limit) {
         float side = sheet.sizes().target();
-        float gap = sheet.sizes().hair();
         // A button cut off by the panel's end would be too thin to press.
         if (top + height <= limit) {
-            Rect r = new Rect(area.right() - margin / 2 - side, top + gap, side, height - 2 * gap);
+            Rect r = new Rect(area.right() - margin / 2 - side, top, side, height);
             sheet.button(
                     r,
                     other.label(),
@@ -158,11 +163,12 @@ final class RowPainter {
 
     private void ground(Row row, Command command, float top, float height, float limit) {
         float gap = sheet.sizes().hair();
+        float width = area.width() - margin - asideWidth(row);
         sheet.canvas()
                 .roundFill(
                         area.x() + margin / 2,
                         top + gap,
-                        area.width() - margin,
+                        width,
                         height - 2 * gap,
                         sheet.sizes().mm(1.2),
                         row.isOn() ? sheet.palette().chosen() : sheet.palette().control());
@@ -171,7 +177,7 @@ final class RowPainter {
                     .outline(
                             area.x() + margin / 2,
                             top + gap,
-                            area.width() - margin,
+                            width,
                             height - 2 * gap,
                             sheet.sizes().mm(1.2),
                             2 * gap,
@@ -183,7 +189,7 @@ final class RowPainter {
                     .button(
                             area.x() + margin / 2,
                             top,
-                            area.width() - margin,
+                            width,
                             height,
                             command.action(),
                             command.value());

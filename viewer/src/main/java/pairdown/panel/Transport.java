@@ -336,10 +336,20 @@ final class Transport {
                 size,
                 Align.CENTRE);
         sheet.softText(
-                sheet.word("clock.hint"),
+                hint(sheet, board, r.width() - sheet.sizes().mm(2)),
                 r.x() + r.width() / 2,
                 r.bottom() - sheet.sizes().mm(3.2),
                 sheet.sizes().mm(2.7),
                 Align.CENTRE);
+    }
+
+    /**
+     * Which attempt it is, in front of what the clock is; only the latter where both are too long.
+     */
+    private CharSequence hint(Sheet sheet, Board board, float most) {
+        Line line = sheet.line().add(board.debrief().attempt().id()).add(" · ");
+        line.add(sheet.word("clock.hint"));
+        boolean fits = sheet.width(line, Face.TEXT, sheet.sizes().mm(2.7)) <= most;
+        return fits ? line : sheet.word("clock.hint");
     }
 }

@@ -140,6 +140,13 @@ public final class Desk {
         revision++;
     }
 
+    /** A list can't be scrolled past its end: whoever knows its length says so. */
+    public void scrollAtMost(PanelKind panel, int lines) {
+        if (scroll(panel) > lines) {
+            scroll.put(panel, lines);
+        }
+    }
+
     /** The number of the first strip shown. */
     public int stripScroll() {
         return stripScroll;

@@ -137,6 +137,11 @@ public final class Diorama implements AutoCloseable {
         }
     }
 
+    /** The upper left corner is somebody else's: no words go there (px). */
+    public void leaveCorner(float width, float height) {
+        scene.leaveCorner(width, height);
+    }
+
     /**
      * Draws the words of what {@link #draw} last drew.
      *

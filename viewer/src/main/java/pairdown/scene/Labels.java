@@ -45,6 +45,8 @@ public final class Labels {
     private final List<Label> pool = new ArrayList<>();
     private final List<Label> order = new ArrayList<>();
     private int used;
+    private float takenWidth;
+    private float takenHeight;
 
     /** One label; its rows are written by who asks for it. */
     static final class Label {
@@ -136,6 +138,12 @@ public final class Labels {
             }
         }
         return -1;
+    }
+
+    /** The upper left corner of this size (px) is somebody else's: no words go there. */
+    void leaveCorner(float width, float height) {
+        takenWidth = width;
+        takenHeight = height;
     }
 
     /** A label at a point of the picture's part; its colour also says whose it is. */
@@ -290,6 +298,9 @@ public final class Labels {
                 || label.top < 0
                 || label.left + label.width > width
                 || label.top + label.height > height) {
+            return false;
+        }
+        if (label.left < takenWidth && label.top < takenHeight) {
             return false;
         }
         for (int i = 0; i < before; i++) {

@@ -120,6 +120,11 @@ public final class Scene implements AutoCloseable {
         strokes.draw();
     }
 
+    /** The upper left corner of the first view is somebody else's: no words go there (px). */
+    public void leaveCorner(float width, float height) {
+        stages.get(0).labels().leaveCorner(width, height);
+    }
+
     /**
      * Draws the words of what {@link #draw} last drew, on the flat canvas.
      *

@@ -11,6 +11,8 @@ public enum PanelKind {
     TAIL,
     SEASON,
     MARKS,
+    /** Whence the scene is seen, and what of it. */
+    VIEWS,
     /** Which strips are shown. */
     STRIPS,
     NONE;

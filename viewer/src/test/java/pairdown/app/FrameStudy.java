@@ -82,8 +82,7 @@ final class FrameStudy {
             diorama = new Diorama(shaders, debrief, Optional.empty(), Optional.empty());
             desk = new Desk(allOpen());
             panels = new Panels(Words.of(Locale.ENGLISH), Keymap.standard());
-            panels.show(
-                    diorama.moment().recording(), diorama.view().playback(), new Operator(desk));
+            panels.show(diorama.moment().recording(), diorama.view(), new Operator(desk));
             theme =
                     new Theme(
                             Palette.LIGHT,

@@ -22,6 +22,7 @@ import pairdown.replay.Desk;
 import pairdown.replay.Playback;
 import pairdown.replay.Recording;
 import pairdown.replay.SyntheticDebrief;
+import pairdown.replay.ViewState;
 import pairdown.settings.SettingsFile;
 import pairdown.settings.ViewerSettings;
 import pairdown.track.UnusableInputException;
@@ -45,7 +46,8 @@ class FrontTest {
     private final Path attempt;
     private final Desk desk = new Desk(ViewerSettings.DEFAULT);
     private final Operator operator = new Operator(desk);
-    private final Playback playback = new Playback(DEBRIEF.span());
+    private final ViewState view = new ViewState(DEBRIEF);
+    private final Playback playback = view.playback();
     private final CountDownLatch mayLoad = new CountDownLatch(1);
     private final Semaphore woken = new Semaphore(0);
     private final Opening<Path> opening = new Opening<>(this::load, woken::release);
@@ -56,7 +58,7 @@ class FrontTest {
         this.folder = folder;
         this.attempt = Files.createDirectory(folder.resolve("attempt"));
         Panels panels = new Panels(Words.of(Locale.ENGLISH), Keymap.standard());
-        panels.show(Recording.of(DEBRIEF), playback, operator);
+        panels.show(Recording.of(DEBRIEF), view, operator);
         front = new Front(desk, operator, Keymap.standard(), opening, SettingsFile.in(folder));
         front.opened(attempt);
     }

@@ -13,6 +13,7 @@ import pairdown.replay.Moment;
 import pairdown.replay.Playback;
 import pairdown.replay.Recording;
 import pairdown.replay.SyntheticDebrief;
+import pairdown.replay.ViewState;
 import pairdown.settings.PanelKind;
 import pairdown.settings.ViewerSettings;
 import pairdown.theme.Palette;
@@ -55,8 +56,9 @@ final class PanelGallery {
             panels = new Panels(Words.of(Locale.ENGLISH), Keymap.standard());
             operator = new Operator(desk);
             Recording recording = Recording.of(debrief);
-            playback = new Playback(debrief.span());
-            panels.show(recording, playback, operator);
+            ViewState view = new ViewState(debrief);
+            playback = view.playback();
+            panels.show(recording, view, operator);
             moment = new Moment(recording);
             sizes = Sizes.atPercent(percent);
         }

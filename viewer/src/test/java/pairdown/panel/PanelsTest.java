@@ -18,6 +18,7 @@ import pairdown.replay.Moment;
 import pairdown.replay.Playback;
 import pairdown.replay.Recording;
 import pairdown.replay.SyntheticDebrief;
+import pairdown.replay.ViewState;
 import pairdown.settings.PanelKind;
 import pairdown.settings.ViewerSettings;
 import pairdown.theme.Palette;
@@ -39,14 +40,15 @@ class PanelsTest {
     private final Desk desk = new Desk(ViewerSettings.DEFAULT);
     private final Panels panels = new Panels(Words.of(Locale.ENGLISH), Keymap.standard());
     private final Operator operator = new Operator(desk);
-    private final Playback playback = new Playback(RECORDING.debrief().span());
+    private final ViewState view = new ViewState(RECORDING.debrief());
+    private final Playback playback = view.playback();
     private final Moment moment = new Moment(RECORDING);
     private int width_px = 1366;
     private int height_px = 768;
     private double percent = 100;
 
     PanelsTest() {
-        panels.show(RECORDING, playback, operator);
+        panels.show(RECORDING, view, operator);
         playback.seek(SyntheticDebrief.JOINED_S + 6);
     }
 
