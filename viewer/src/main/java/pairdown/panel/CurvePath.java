@@ -4,6 +4,9 @@ import pairdown.gl.Canvas;
 
 /** Draws a pyramid as a line of at most as many points as fit the pixels; holes stay holes. */
 final class CurvePath {
+    /** A finer step than this is not seen. */
+    private static final float LEAST_COLUMN_PX = 1.5f;
+
     private final Canvas canvas;
     private final float[] xy;
     private final float dash;
@@ -30,7 +33,7 @@ final class CurvePath {
             int rgba) {
         count = 0;
         double samples = (to_s - from_s) / values.step_s();
-        int columns = (int) Math.min(width, xy.length / 4.0 - 1);
+        int columns = (int) Math.min(width / LEAST_COLUMN_PX, xy.length / 4.0 - 1);
         if (samples < 2.0 * columns) {
             samples(values, axis, left, width, from_s, to_s, thickness, rgba);
         } else {

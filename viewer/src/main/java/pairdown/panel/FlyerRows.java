@@ -115,6 +115,6 @@ final class FlyerRows {
         }
         said.addAll(pair.matched().refusals());
         said.addAll(pair.refusals());
-        return said;
+        return said.stream().distinct().toList();
     }
 }

@@ -34,6 +34,17 @@ public final class Panels {
     private static final int MESSAGES = 6;
     private static final int LAYERS = 7;
 
+    private static final List<PanelKind> READ_IN_ORDER =
+            List.of(
+                    PanelKind.TRUST,
+                    PanelKind.FLYERS,
+                    PanelKind.EVENTS,
+                    PanelKind.LIMITS,
+                    PanelKind.TAIL);
+
+    /** A panel that follows with fewer rows than these is not worth beginning. */
+    private static final int LEAST_MORE_ROWS = 3;
+
     private static final Rect NO_CORNER = new Rect(0, 0, 0, 0);
 
     private final Words words;
@@ -225,8 +236,29 @@ public final class Panels {
         if (begin(f, SIDE, whole, r)) {
             List<Row> rows = rows(f.sheet, shown, desk, panel);
             desk.scrollAtMost(panel, Math.max(0, rows.size() - 1));
-            new RowPainter(f.sheet, r).paint(panel, rows, desk.scroll(panel));
+            float end = new RowPainter(f.sheet, r).paint(panel, rows, desk.scroll(panel));
+            more(f, shown, desk, panel, new Rect(r.x(), end, r.width(), r.bottom() - end));
             f.canvas.endPicture();
+        }
+    }
+
+    /** On a tall window the panels read next follow below, as far as there is room. */
+    private void more(Frame f, Board shown, Desk desk, PanelKind above, Rect free) {
+        Rect rest = free;
+        for (PanelKind next : READ_IN_ORDER) {
+            if (next.compareTo(above) <= 0) {
+                continue;
+            }
+            List<Row> rows = rows(f.sheet, shown, desk, next);
+            float top = rest.y() + f.sheet.sizes().mm(4);
+            Rect part = new Rect(rest.x(), top, rest.width(), rest.bottom() - top);
+            RowPainter painter = new RowPainter(f.sheet, part);
+            int fit = painter.fitting(rows);
+            if (fit < Math.min(LEAST_MORE_ROWS, rows.size())) {
+                return;
+            }
+            float end = painter.paint(next, rows.subList(0, fit), 0);
+            rest = new Rect(rest.x(), end, rest.width(), rest.bottom() - end);
         }
     }
 

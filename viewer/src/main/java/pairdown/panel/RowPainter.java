@@ -10,6 +10,8 @@ import java.util.List;
 
 /** Draws a side panel: its name, as many rows as fit, and two buttons to go through the rest. */
 final class RowPainter {
+    private static final float HEAD_MM = 9;
+
     private final Sheet sheet;
     private final Rect area;
     private final float margin;
@@ -24,7 +26,10 @@ final class RowPainter {
         this.small = sheet.sizes().small() * 1.08f;
     }
 
-    void paint(PanelKind panel, List<Row> rows, int scroll) {
+    /**
+     * Paints a panel; the answer is where it ends, from where on another may follow.
+     */
+    float paint(PanelKind panel, List<Row> rows, int scroll) {
         sheet.canvas()
                 .fill(area.x(), area.y(), area.width(), area.height(), sheet.palette().panel());
         sheet.canvas()
@@ -36,7 +41,7 @@ final class RowPainter {
                         2 * sheet.sizes().hair(),
                         sheet.palette().edge());
         sheet.areas().wall(area.x(), area.y(), area.width(), area.height());
-        float headHeight = sheet.sizes().mm(9);
+        float headHeight = sheet.sizes().mm(HEAD_MM);
         sheet.text(
                 sheet.word("panel." + panel.key()),
                 area.x() + margin,
@@ -59,6 +64,7 @@ final class RowPainter {
         if (!allFit) {
             paging(first, Math.max(1, whole), rows.size());
         }
+        return allFit ? y : area.bottom();
     }
 
     /** Two buttons that go on by what is shown. */
@@ -81,6 +87,17 @@ final class RowPainter {
                 Action.PANEL_DOWN,
                 shown,
                 first + shown < count);
+    }
+
+    /** How many of the rows fit whole. */
+    int fitting(List<Row> rows) {
+        float free = area.height() - sheet.sizes().mm(HEAD_MM);
+        int fit = 0;
+        while (fit < rows.size() && free >= height(rows.get(fit))) {
+            free -= height(rows.get(fit));
+            fit++;
+        }
+        return fit;
     }
 
     private float heightOf(List<Row> rows) {

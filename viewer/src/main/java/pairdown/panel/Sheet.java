@@ -173,7 +173,7 @@ final class Sheet {
             softText(
                     key,
                     r.x() + r.width() / 2,
-                    r.bottom() - sizes().mm(3.2),
+                    Math.min(r.bottom() - sizes().mm(3.2), r.middleY() + sizes().mm(4.8)),
                     sizes().mm(2.7),
                     Align.CENTRE);
         }

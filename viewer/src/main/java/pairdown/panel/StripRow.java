@@ -13,7 +13,7 @@ import pairdown.words.Line;
 /** Draws one strip: its name, bands, limits, curves and axis. */
 final class StripRow {
     /** Points a curve is drawn with at most: more are not seen and cost. */
-    static final int MOST_POINTS = 500;
+    static final int MOST_POINTS = 4000;
 
     /** Opacity of the curves of flyers that are not chosen. */
     private static final int FAINT = 0x90;
@@ -153,17 +153,34 @@ final class StripRow {
             float y = axis.yOfShown(v);
             canvas.line(plot.left(), y, plot.right(), y, 1, sheet.palette().grid());
         }
+        float lastLabel = Float.NaN;
         for (StripData.Level level : strip.lines()) {
             float y = axis.y(level.value());
             sheet.dashedAcross(
                     plot.left(), plot.right(), y, sheet.sizes().curve(), sheet.palette().limit());
-            sheet.softText(
-                    level.label(),
-                    plot.right() - sheet.sizes().mm(1),
-                    y - sheet.sizes().mm(1.9),
-                    sheet.sizes().small(),
-                    Align.RIGHT);
+            lastLabel = levelLabel(sheet, level.label(), axis, y, lastLabel);
         }
+    }
+
+    /** Above its line, or below where it would be cut off or cover the one before. */
+    private float levelLabel(Sheet sheet, String label, Axis axis, float y, float last) {
+        float off = sheet.sizes().mm(1.9);
+        float size = sheet.sizes().small();
+        float middle = y - off;
+        if (middle - size / 2 < axis.top() || Math.abs(middle - last) < size) {
+            middle = y + off;
+        }
+        float right = plot.right() - sheet.sizes().mm(1);
+        float width = sheet.width(label, Face.TEXT, size);
+        sheet.canvas()
+                .fill(
+                        right - width,
+                        middle - size / 2,
+                        width,
+                        size,
+                        Palette.withOpacity(sheet.palette().paper(), 0xC0));
+        sheet.softText(label, right, middle, size, Align.RIGHT);
+        return middle;
     }
 
     private void paintAxis(Sheet sheet, StripData strip, Axis axis) {

@@ -70,8 +70,9 @@ final class StripValues {
                     Align.LEFT);
         } else {
             sheet.marker(curve.number(), left, y, sheet.sizes().marker());
+            // A strip of one curve has its name already.
             sheet.softText(
-                    curve.label(),
+                    strip.curves().size() == 1 ? "" : curve.label(),
                     left + sheet.sizes().mm(2.2),
                     y,
                     sheet.sizes().small(),

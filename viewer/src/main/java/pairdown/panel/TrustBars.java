@@ -7,6 +7,8 @@ final class TrustBars {
 
     private static final double HALF_TRUST_M = 8;
 
+    private static final int MOST_COLUMNS = 500;
+
     private TrustBars() {}
 
     /** A bar for each participant: full where sure, thin where not, nothing where no data are. */
@@ -19,7 +21,7 @@ final class TrustBars {
             double from_s,
             double to_s) {
         float lane = height / strip.curves().size();
-        int columns = (int) Math.min(plot.width(), StripRow.MOST_POINTS);
+        int columns = (int) Math.min(plot.width(), MOST_COLUMNS);
         float width = plot.width() / columns;
         for (int i = 0; i < strip.curves().size(); i++) {
             Curve curve = strip.curves().get(i);
