@@ -115,11 +115,14 @@ final class HappenedRows {
         Line line = new Line();
         double s = sigma.orElse(Double.NaN);
         boolean isHeight = finding.rule().equals("breakOffHeight");
+        boolean isAirspeed = finding.rule().equals("maximumAirspeed");
         return switch (finding.unit()) {
             case "m" ->
                     figures.add(line, isHeight ? Measure.HEIGHT : Measure.DISTANCE, value, s)
                             .toString();
-            case "m/s", "mps" -> figures.add(line, Measure.AIRSPEED, value, s).toString();
+            case "m/s", "mps" ->
+                    figures.add(line, isAirspeed ? Measure.AIRSPEED : Measure.CLOSURE, value, s)
+                            .toString();
             default -> line.addFixed(value, 1, '.').add(' ').add(finding.unit()).toString();
         };
     }

@@ -20,6 +20,12 @@ final class PairStrips {
     /** Likewise in gates. */
     private static final double FAR_GATES = 5;
 
+    /**
+     * Colours and shapes of the three axes begin here, at those that participants get last: an axis
+     * must not look like one of them.
+     */
+    private static final int FIRST_AXIS = 5;
+
     private final Recording recording;
     private final Debrief debrief;
     private final Words words;
@@ -80,9 +86,9 @@ final class PairStrips {
         List<Curve> curves = new ArrayList<>();
         forPairs(
                 (pair, i, flyer) -> {
-                    curves.add(rate(pair, i, 0, "strip.ahead", Figure.AHEAD_RATE));
-                    curves.add(rate(pair, i, 1, "strip.right", Figure.RIGHT_RATE));
-                    curves.add(rate(pair, i, 2, "strip.above", Figure.ABOVE_RATE));
+                    curves.add(rate(pair, i, FIRST_AXIS, "strip.ahead", Figure.AHEAD_RATE));
+                    curves.add(rate(pair, i, FIRST_AXIS + 1, "strip.right", Figure.RIGHT_RATE));
+                    curves.add(rate(pair, i, FIRST_AXIS + 2, "strip.above", Figure.ABOVE_RATE));
                 });
         MatchedSettings matched = debrief.attempt().matched();
         return new StripData(

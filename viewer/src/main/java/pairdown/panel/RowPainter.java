@@ -26,9 +26,7 @@ final class RowPainter {
         this.small = sheet.sizes().small() * 1.08f;
     }
 
-    /**
-     * Paints a panel; the answer is where it ends, from where on another may follow.
-     */
+    /** Paints a panel; the answer is where it ends, from where on another may follow. */
     float paint(PanelKind panel, List<Row> rows, int scroll) {
         sheet.canvas()
                 .fill(area.x(), area.y(), area.width(), area.height(), sheet.palette().panel());

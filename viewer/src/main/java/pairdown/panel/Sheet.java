@@ -1,7 +1,5 @@
 package pairdown.panel;
 
-import java.util.ArrayList;
-import java.util.List;
 import pairdown.gl.Canvas;
 import pairdown.gl.Canvas.Align;
 import pairdown.gl.Canvas.Face;
@@ -15,6 +13,9 @@ import pairdown.theme.Theme;
 import pairdown.words.Figures;
 import pairdown.words.Line;
 import pairdown.words.Words;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * What panels draw with: the canvas, the looks, the texts, and the list of what can be pressed. A

@@ -16,7 +16,7 @@ final class StripBook {
     StripBook(Recording recording, Heights heights, Words words) {
         PairStrips pair = new PairStrips(recording, words);
         MotionStrips motion = new MotionStrips(recording, heights, words);
-        SystemsStrips systems = new SystemsStrips(recording.debrief(), words);
+        SystemsStrips systems = new SystemsStrips(recording, words);
         for (StripKind kind : StripKind.values()) {
             strips.put(kind, strip(kind, pair, motion, systems));
         }

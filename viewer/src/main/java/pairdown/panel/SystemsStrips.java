@@ -1,6 +1,7 @@
 package pairdown.panel;
 
 import pairdown.debrief.Debrief;
+import pairdown.replay.Recording;
 import pairdown.settings.StripKind;
 import pairdown.tail.TailControl;
 import pairdown.track.Channel;
@@ -19,18 +20,23 @@ final class SystemsStrips {
     /** Effectiveness under which a drop counts as a sign, as the episode's sign has it. */
     private static final double LOST_EFFECTIVENESS = 0.6;
 
+    /** A colour and shape that participants get last. */
+    private static final int TORQUE = 5;
+
     private final Debrief debrief;
+    private final int lead;
     private final Words words;
 
-    SystemsStrips(Debrief debrief, Words words) {
-        this.debrief = debrief;
+    SystemsStrips(Recording recording, Words words) {
+        this.debrief = recording.debrief();
+        this.lead = Math.max(0, recording.subject());
         this.words = words;
     }
 
     StripData power() {
         List<Curve> curves = new ArrayList<>();
-        logged(Channel.POWER_LEVER, 0, "strip.lever").ifPresent(curves::add);
-        logged(Channel.TORQUE, 1, "strip.torque").ifPresent(curves::add);
+        logged(Channel.POWER_LEVER, lead, "strip.lever").ifPresent(curves::add);
+        logged(Channel.TORQUE, TORQUE, "strip.torque").ifPresent(curves::add);
         return new StripData(
                 StripKind.POWER,
                 Measure.SHARE,
@@ -47,7 +53,7 @@ final class SystemsStrips {
 
     StripData control(StripKind kind, Channel channel) {
         List<Curve> curves = new ArrayList<>();
-        logged(channel, 0, "strip." + kind.key()).ifPresent(curves::add);
+        logged(channel, lead, "strip." + kind.key()).ifPresent(curves::add);
         return new StripData(
                 kind,
                 Measure.SHARE,
@@ -99,7 +105,7 @@ final class SystemsStrips {
                                 curves.add(
                                         new Curve(
                                                 words.get("strip." + kind.key()),
-                                                0,
+                                                lead,
                                                 Curve.ALWAYS,
                                                 false,
                                                 Pyramid.of(s))));

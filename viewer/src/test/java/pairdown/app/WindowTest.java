@@ -122,7 +122,7 @@ class WindowTest {
     @Test
     void theThemeSwitchesAndIsKept() throws Exception {
         try (WindowRig rig = showing()) {
-            int x = WindowRig.WIDTH - 8;
+            int x = WindowRig.WIDTH - 2;
             int y = WindowRig.HEIGHT / 2;
             rig.loop.round(rig.window);
             assertEquals(Palette.LIGHT.panel() >>> 8, rig.picture().rgb(x, y));
