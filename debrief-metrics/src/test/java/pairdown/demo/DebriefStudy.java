@@ -1,0 +1,84 @@
+package pairdown.demo;
+
+import pairdown.demo.physics.Behaviour;
+import pairdown.demo.physics.FlyerPlan;
+import pairdown.demo.physics.Scenario;
+import pairdown.demo.physics.Side;
+import pairdown.demo.physics.Simulation;
+import pairdown.demo.receiver.GnssPlan;
+import pairdown.demo.receiver.LogPlan;
+import pairdown.demo.truth.Truth;
+import pairdown.track.UnusableInputException;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Whole debriefs of simulated attempts against the truth: {@code DebriefStudy [SEEDS] [RATE_HZ…]}.
+ * For each way of flying and each rate of the flyers' logs, errors of every figure and how honest
+ * its sigma is.
+ */
+public final class DebriefStudy {
+    private DebriefStudy() {}
+
+    /** How the two flyers fly. */
+    enum Flown {
+        HOLD_AT_30_M,
+        TOUCH_FOR_6_S,
+        HOVER_AT_1_5_M
+    }
+
+    public static void main(String[] args) throws UnusableInputException {
+        int seeds = args.length > 0 ? Integer.parseInt(args[0]) : 20;
+        double[] rates_Hz =
+                args.length > 1
+                        ? Arrays.stream(args).skip(1).mapToDouble(Double::parseDouble).toArray()
+                        : new double[] {1, 5, 10};
+        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        for (Flown flown : Flown.values()) {
+            for (double rate_Hz : rates_Hz) {
+                DebriefErrors errors = new DebriefErrors();
+                run(errors, flown, rate_Hz, 1, seeds);
+                out.println(flown + ", flyers' logs at " + rate_Hz + " Hz, " + seeds + " seeds");
+                out.println(errors);
+            }
+        }
+    }
+
+    /** Debriefs attempts of these seeds and adds their errors. */
+    static void run(DebriefErrors errors, Flown flown, double rate_Hz, int first, int seeds)
+            throws UnusableInputException {
+        for (int seed = first; seed < first + seeds; seed++) {
+            Truth truth = Simulation.run(scenario(flown, seed));
+            List<LogPlan> logs = new ArrayList<>();
+            for (LogPlan plan : LogPlan.standard(truth)) {
+                logs.add(atRate(plan, truth, rate_Hz));
+            }
+            errors.add(SimulatedAttempt.of(truth, AttemptPlan.STANDARD, seed, logs));
+        }
+    }
+
+    private static LogPlan atRate(LogPlan plan, Truth truth, double rate_Hz) {
+        return plan instanceof GnssPlan g && truth.body(g.participant()).role().isJumper()
+                ? g.rate(rate_Hz)
+                : plan;
+    }
+
+    private static Scenario scenario(Flown flown, long seed) {
+        return switch (flown) {
+            case HOLD_AT_30_M -> Scenario.standard(seed);
+            case TOUCH_FOR_6_S -> both(seed, new Behaviour.Touch(6));
+            case HOVER_AT_1_5_M -> both(seed, new Behaviour.Hover(1.5, 12));
+        };
+    }
+
+    private static Scenario both(long seed, Behaviour behaviour) {
+        return Scenario.standard(seed)
+                .withFlyers(
+                        FlyerPlan.hold("blue", Side.LEFT, 4).withBehaviour(behaviour),
+                        FlyerPlan.hold("amber", Side.RIGHT, 4).withBehaviour(behaviour));
+    }
+}
