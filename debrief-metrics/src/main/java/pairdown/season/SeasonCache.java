@@ -24,12 +24,10 @@ import java.util.stream.Stream;
  * those its {@code attempt.json} names elsewhere. Each attempt has its own file, written beside and
  * moved, so that two people can work on one shared folder and neither reads half a file. The cache
  * lies in the season's folder, {@code .pairdown}, for all who share it; where nothing can be
- * written there, with the user.
+ * written there, with the user. Results of another build of the program or of other settings do
+ * not count.
  */
 final class SeasonCache {
-    /** Rises whenever a summary or the computation behind it changes its meaning. */
-    private static final int MODEL = 3;
-
     private static final String HERE = ".pairdown";
     private static final JsonMapper MAPPER =
             JsonMapper.builder().addModule(new Jdk8Module()).build();
@@ -49,7 +47,7 @@ final class SeasonCache {
     /**
      * What is kept.
      *
-     * @param made by which model and settings
+     * @param made by which build and settings
      * @param looked_ms when the files were looked at
      * @param files by path relative to the attempt's folder
      */
@@ -72,7 +70,7 @@ final class SeasonCache {
         return new SeasonCache(
                 season,
                 List.of(season.resolve(HERE), user.resolve(name.substring(0, 16))),
-                MODEL + " " + settings);
+                ProgramPrint.ofThisProgram() + " " + settings);
     }
 
     /** The kept summary if the attempt's files are what they were. */

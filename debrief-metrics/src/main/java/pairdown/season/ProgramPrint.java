@@ -1,0 +1,73 @@
+package pairdown.season;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.CodeSource;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import java.util.zip.CRC32;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+
+/**
+ * Tells one build of the program from another by its code, so that results of another build are not
+ * taken for this one's. Two copies of one build agree, whatever their files' names and times.
+ */
+final class ProgramPrint {
+    private static final String OURS = "pairdown/";
+    private static final String CODE = ".class";
+
+    private ProgramPrint() {}
+
+    /** The print of the program that runs. Run from folders of classes, it covers this module's. */
+    static String ofThisProgram() {
+        Optional<CodeSource> source =
+                Optional.ofNullable(ProgramPrint.class.getProtectionDomain().getCodeSource());
+        try {
+            return source.isPresent()
+                    ? of(Path.of(source.get().getLocation().toURI()))
+                    : "of unknown origin";
+        } catch (URISyntaxException | IOException e) {
+            return "unreadable: " + e.getMessage();
+        }
+    }
+
+    /** The print of a jar or a folder of classes. */
+    static String of(Path code) throws IOException {
+        TreeMap<String, Long> sums =
+                Files.isDirectory(code) ? sumsOfFolder(code) : sumsOfJar(code);
+        return FileStamp.hash(sums.toString()).substring(0, 16);
+    }
+
+    /** A jar keeps its entries' checksums in its directory: nothing needs to be unpacked. */
+    private static TreeMap<String, Long> sumsOfJar(Path jar) throws IOException {
+        TreeMap<String, Long> sums = new TreeMap<>();
+        try (ZipFile zip = new ZipFile(jar.toFile(), StandardCharsets.UTF_8)) {
+            for (ZipEntry e : (Iterable<ZipEntry>) zip.stream().<ZipEntry>map(z -> z)::iterator) {
+                if (e.getName().startsWith(OURS) && e.getName().endsWith(CODE)) {
+                    sums.put(e.getName(), e.getCrc());
+                }
+            }
+        }
+        return sums;
+    }
+
+    private static TreeMap<String, Long> sumsOfFolder(Path folder) throws IOException {
+        TreeMap<String, Long> sums = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : (Iterable<Path>) files::iterator) {
+                String name = folder.relativize(file).toString().replace('\\', '/');
+                if (name.startsWith(OURS) && name.endsWith(CODE)) {
+                    CRC32 sum = new CRC32();
+                    sum.update(Files.readAllBytes(file));
+                    sums.put(name, sum.getValue());
+                }
+            }
+        }
+        return sums;
+    }
+}
