@@ -16,7 +16,8 @@ import java.util.OptionalDouble;
  * @param dive the lead's descent against the target; empty without a lead, a target or airspeeds
  * @param episodes tail-control episodes; empty where power and tail were not logged
  * @param closureExceedances stretches of closing faster than the limit, over all flyers
- * @param exceeded limits exceeded, by name
+ * @param exceeded limits exceeded by anyone, by name
+ * @param exceededByLead those of them that the lead exceeded
  * @param segments steady stretches of every machine
  */
 public record AttemptSummary(
@@ -30,11 +31,13 @@ public record AttemptSummary(
         Optional<Integer> episodes,
         int closureExceedances,
         List<String> exceeded,
+        List<String> exceededByLead,
         Optional<Target> target,
         List<SteadySegment> segments) {
     public AttemptSummary {
         flyers = List.copyOf(flyers);
         exceeded = List.copyOf(exceeded);
+        exceededByLead = List.copyOf(exceededByLead);
         segments = List.copyOf(segments);
     }
 
@@ -50,6 +53,7 @@ public record AttemptSummary(
                 Optional.empty(),
                 0,
                 List.of(),
+                List.of(),
                 Optional.empty(),
                 List.of());
     }
@@ -59,11 +63,11 @@ public record AttemptSummary(
     }
 
     /**
-     * Whether the descent was held on target without a tail episode or an exceeded limit; empty if
-     * unknown.
+     * Whether the descent was held on target without a tail episode and without a limit exceeded by
+     * the lead; what a flyer exceeded is no matter of the descent. Empty if unknown.
      */
     public Optional<Boolean> descentHeld() {
-        return dive.map(d -> d.held() && episodes.orElse(0) == 0 && exceeded.isEmpty());
+        return dive.map(d -> d.held() && episodes.orElse(0) == 0 && exceededByLead.isEmpty());
     }
 
     /**
@@ -101,6 +105,8 @@ public record AttemptSummary(
     /**
      * The lead's descent.
      *
+     * @param configuration in the middle of the longest stretch within tolerance, else of the
+     *     descent
      * @param held whether airspeed and sink stayed within tolerance for the target's hold
      * @param longest_s the longest such stretch
      * @param stabilise_s from reverse (else a steep path) to within tolerance for five seconds;
@@ -112,6 +118,7 @@ public record AttemptSummary(
      *     where it was not logged
      */
     public record Dive(
+            String configuration,
             boolean held,
             double longest_s,
             OptionalDouble stabilise_s,

@@ -69,12 +69,19 @@ final class DiveReview {
         int trigger = trigger();
         double longest_s = longest.map(Hold::length_s).orElse(0.0);
         return new Dive(
+                Configurations.at(systems, middle_s(longest, trigger), settings.reverse_pct()),
                 longest_s >= target.hold_s() - SpeedSeries.STEP_S / 2,
                 longest_s,
                 stabilise_s(trigger),
                 (speeds.size() - 1 - trigger) * SpeedSeries.STEP_S,
                 longest.map(this::airspeedSd_mps).orElse(OptionalDouble.empty()),
                 peakElevator_pct());
+    }
+
+    private double middle_s(Optional<Hold> longest, int trigger) {
+        int middle =
+                longest.map(h -> (h.from() + h.to()) / 2).orElse((trigger + speeds.size() - 1) / 2);
+        return speeds.time_s(middle);
     }
 
     private boolean within(int i) {

@@ -37,8 +37,7 @@ public record Ladder(List<FlyerLadder> flyers) {
     }
 
     /**
-     * A straight line through ln(gap in metres) on the place in the ladder, 0 for the flyer's first
-     * rung.
+     * A straight line through ln(gap in metres) on the rungs' places.
      *
      * @param factor by which the gap changed per attempt, with its interval: under 1 is nearer
      */
@@ -58,10 +57,12 @@ public record Ladder(List<FlyerLadder> flyers) {
     /**
      * One attempt of one flyer.
      *
+     * @param place of the attempt among those with a flyer, from 0
      * @param against what this attempt's gap is against the one before: {@code nearer}, {@code
      *     further}, {@code no measurable change}, or empty where either is unknown
      */
     public record Rung(
+            int place,
             String attempt,
             String folder,
             OptionalDouble planned_m,
@@ -71,21 +72,25 @@ public record Ladder(List<FlyerLadder> flyers) {
     /** The ladder of usable attempts in order of time. */
     static Ladder of(List<AttemptSummary> attempts, SeasonSettings settings) {
         TreeSet<String> names = new TreeSet<>();
-        attempts.forEach(a -> a.flyers().forEach(f -> names.add(f.flyer())));
-        return new Ladder(names.stream().map(n -> ladder(n, attempts, settings)).toList());
+        List<AttemptSummary> joined = attempts.stream().filter(a -> !a.flyers().isEmpty()).toList();
+        joined.forEach(a -> a.flyers().forEach(f -> names.add(f.flyer())));
+        return new Ladder(names.stream().map(n -> ladder(n, joined, settings)).toList());
     }
 
     private static FlyerLadder ladder(
             String name, List<AttemptSummary> attempts, SeasonSettings settings) {
         List<Rung> rungs = new ArrayList<>();
         Optional<FlyerSummary> before = Optional.empty();
-        for (AttemptSummary a : attempts) {
+        for (int i = 0; i < attempts.size(); i++) {
+            AttemptSummary a = attempts.get(i);
+            int place = i;
             Optional<FlyerSummary> flown =
                     a.flyers().stream().filter(f -> f.flyer().equals(name)).findFirst();
             if (flown.isPresent()) {
                 Optional<FlyerSummary> last = before;
                 rungs.add(
                         new Rung(
+                                place,
                                 a.attempt(),
                                 a.folder(),
                                 a.gate_m(),
@@ -118,10 +123,10 @@ public record Ladder(List<FlyerLadder> flyers) {
     private static Optional<Trend> trend(List<Rung> rungs, SeasonSettings settings) {
         List<Double> x = new ArrayList<>();
         List<Double> y = new ArrayList<>();
-        for (int i = 0; i < rungs.size(); i++) {
-            OptionalDouble gap_m = rungs.get(i).flown().medianGap_m();
+        for (Rung r : rungs) {
+            OptionalDouble gap_m = r.flown().medianGap_m();
             if (gap_m.isPresent() && gap_m.getAsDouble() > 0) {
-                x.add((double) i);
+                x.add((double) r.place());
                 y.add(Math.log(gap_m.getAsDouble()));
             }
         }

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -38,14 +39,13 @@ final class ProgramPrint {
 
     /** The print of a jar or a folder of classes. */
     static String of(Path code) throws IOException {
-        TreeMap<String, Long> sums =
-                Files.isDirectory(code) ? sumsOfFolder(code) : sumsOfJar(code);
+        Map<String, Long> sums = Files.isDirectory(code) ? sumsOfFolder(code) : sumsOfJar(code);
         return FileStamp.hash(sums.toString()).substring(0, 16);
     }
 
     /** A jar keeps its entries' checksums in its directory: nothing needs to be unpacked. */
-    private static TreeMap<String, Long> sumsOfJar(Path jar) throws IOException {
-        TreeMap<String, Long> sums = new TreeMap<>();
+    private static Map<String, Long> sumsOfJar(Path jar) throws IOException {
+        Map<String, Long> sums = new TreeMap<>();
         try (ZipFile zip = new ZipFile(jar.toFile(), StandardCharsets.UTF_8)) {
             for (ZipEntry e : (Iterable<ZipEntry>) zip.stream().<ZipEntry>map(z -> z)::iterator) {
                 if (e.getName().startsWith(OURS) && e.getName().endsWith(CODE)) {
@@ -56,8 +56,8 @@ final class ProgramPrint {
         return sums;
     }
 
-    private static TreeMap<String, Long> sumsOfFolder(Path folder) throws IOException {
-        TreeMap<String, Long> sums = new TreeMap<>();
+    private static Map<String, Long> sumsOfFolder(Path folder) throws IOException {
+        Map<String, Long> sums = new TreeMap<>();
         try (Stream<Path> files = Files.walk(folder)) {
             for (Path file : (Iterable<Path>) files::iterator) {
                 String name = folder.relativize(file).toString().replace('\\', '/');

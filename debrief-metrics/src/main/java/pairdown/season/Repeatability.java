@@ -7,14 +7,17 @@ import pairdown.stats.Proportion;
 import pairdown.stats.Survival;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * How often the descent was held, how soon it was steady, and whether the run of dives is steady in
- * itself.
+ * itself. Only dives of one configuration are trials of one thing.
  *
+ * @param configuration of the dives; empty without a dive
  * @param held successes of trials: descents on target for the hold, without a tail episode or an
  *     exceeded limit
  * @param interval Wilson's, at the settings' confidence
@@ -23,7 +26,11 @@ import java.util.OptionalDouble;
  * @param runs figures of the dives in order of time, each where at least one dive has it
  */
 public record Repeatability(
-        Proportion held, Interval interval, Survival stabilise, List<Run> runs) {
+        Optional<String> configuration,
+        Proportion held,
+        Interval interval,
+        Survival stabilise,
+        List<Run> runs) {
     public Repeatability {
         runs = List.copyOf(runs);
     }
@@ -75,7 +82,30 @@ public record Repeatability(
         return stabilise.cases() - stabilise.events();
     }
 
-    static Repeatability of(List<AttemptSummary> attempts, SeasonSettings settings) {
+    /** Each configuration's, that of the latest dive first; one without dives if there are none. */
+    static List<Repeatability> byConfiguration(
+            List<AttemptSummary> attempts, SeasonSettings settings) {
+        Map<String, List<AttemptSummary>> groups = new LinkedHashMap<>();
+        for (int i = attempts.size() - 1; i >= 0; i--) {
+            AttemptSummary a = attempts.get(i);
+            a.dive()
+                    .ifPresent(
+                            d ->
+                                    groups.computeIfAbsent(
+                                                    d.configuration(), k -> new ArrayList<>())
+                                            .add(0, a));
+        }
+        return groups.isEmpty()
+                ? List.of(of(Optional.empty(), List.of(), settings))
+                : groups.entrySet().stream()
+                        .map(g -> of(Optional.of(g.getKey()), g.getValue(), settings))
+                        .toList();
+    }
+
+    private static Repeatability of(
+            Optional<String> configuration,
+            List<AttemptSummary> attempts,
+            SeasonSettings settings) {
         List<Boolean> outcomes = attempts.stream().flatMap(a -> a.descentHeld().stream()).toList();
         Proportion held =
                 new Proportion((int) outcomes.stream().filter(h -> h).count(), outcomes.size());
@@ -93,7 +123,7 @@ public record Repeatability(
             run(q, attempts).ifPresent(runs::add);
         }
         return new Repeatability(
-                held, held.wilson(settings.confidence()), Survival.of(cases), runs);
+                configuration, held, held.wilson(settings.confidence()), Survival.of(cases), runs);
     }
 
     private static Optional<Run> run(Quantity quantity, List<AttemptSummary> attempts) {

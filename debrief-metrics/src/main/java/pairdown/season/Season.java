@@ -8,6 +8,8 @@ import java.util.Optional;
  *
  * @param title as the team gave it
  * @param attempts all of them, usable or not, in order of time, those without a time last
+ * @param repeatabilities one for each configuration in which the lead dived, the latest dive's
+ *     first
  * @param criteria the team's own for the next step, met or not met
  * @param notes what was read over, in words
  */
@@ -15,14 +17,20 @@ public record Season(
         Optional<String> title,
         List<AttemptSummary> attempts,
         Ladder ladder,
-        Repeatability repeatability,
+        List<Repeatability> repeatabilities,
         Envelope envelope,
         List<Criterion> criteria,
         List<String> notes) {
     public Season {
         attempts = List.copyOf(attempts);
+        repeatabilities = List.copyOf(repeatabilities);
         criteria = List.copyOf(criteria);
         notes = List.copyOf(notes);
+    }
+
+    /** Of the configuration that the lead dived in last. */
+    public Repeatability repeatability() {
+        return repeatabilities.get(0);
     }
 
     /** From summaries in any order, judged by the team's criteria. */
@@ -45,7 +53,7 @@ public record Season(
                 criteria.title(),
                 ordered,
                 Ladder.of(usable, settings),
-                Repeatability.of(usable, settings),
+                Repeatability.byConfiguration(usable, settings),
                 Envelope.of(usable, settings),
                 criteria.judge(usable),
                 notes);

@@ -24,8 +24,8 @@ import java.util.stream.Stream;
  * those its {@code attempt.json} names elsewhere. Each attempt has its own file, written beside and
  * moved, so that two people can work on one shared folder and neither reads half a file. The cache
  * lies in the season's folder, {@code .pairdown}, for all who share it; where nothing can be
- * written there, with the user. Results of another build of the program or of other settings do
- * not count.
+ * written there, with the user. Results of another build of the program or of other settings do not
+ * count.
  */
 final class SeasonCache {
     private static final String HERE = ".pairdown";

@@ -27,9 +27,10 @@ import java.time.Instant;
  *       flyer its gaps (m, one sigma beside), {@code held_s}, {@code matchedLongest_s}, {@code
  *       overshoots}, {@code verdict} and {@code spread} about its mean place in the lead's axes;
  *       {@code descentHeld}, {@code timeToStabilise_s}, {@code episodes} of the lead's descent.
- *   <li>{@code repeatability}: descents held of those judged, with Wilson's 95 % interval; {@code
- *       stabilise}, the product-limit curve step by step; {@code runs}, each figure over the dives
- *       with its mean and, from eight dives on, its {@code low} and {@code high} limits.
+ *   <li>{@code repeatability}: descents held of those judged, in the configuration of the latest
+ *       (others under {@code byConfiguration}), with Wilson's 95 % interval; {@code stabilise}, the
+ *       product-limit curve step by step; {@code runs}, each figure over the dives with its mean
+ *       and, from eight dives on, its {@code low} and {@code high} limits.
  *   <li>{@code ladder.flyers}: for each its {@code rungs} (gate planned, median gap, sigma, {@code
  *       againstLast}: {@code nearer}, {@code further} or {@code no measurable change}) and {@code
  *       factorPerAttempt}, by which the gap changed from one attempt to the next, with its 95 %
@@ -55,7 +56,7 @@ public final class SeasonJson {
         season.title().ifPresent(t -> root.put("title", t));
         ArrayNode attempts = root.putArray("attempts");
         season.attempts().forEach(a -> attempt(attempts.addObject(), a));
-        repeatability(root.putObject("repeatability"), season.repeatability());
+        repeatability(root.putObject("repeatability"), season);
         ArrayNode flyers = root.putObject("ladder").putArray("flyers");
         season.ladder().flyers().forEach(f -> ladder(flyers.addObject(), f));
         new EnvelopeJson(VALUES).write(root.putObject("envelope"), season.envelope());
@@ -85,9 +86,11 @@ public final class SeasonJson {
         a.episodes().ifPresent(n -> o.put("episodes", n));
         o.put("closureExceedances", a.closureExceedances());
         VALUES.words(o, "exceeded", a.exceeded());
+        VALUES.words(o, "exceededByLead", a.exceededByLead());
     }
 
     private static void dive(ObjectNode o, Dive d) {
+        o.put("configuration", d.configuration());
         VALUES.put(o, "timeToStabilise_s", d.stabilise_s());
         VALUES.put(o, "longestOnTarget_s", d.longest_s());
         VALUES.put(o, "airspeedSd_mps", d.airspeedSd_mps());
@@ -116,10 +119,21 @@ public final class SeasonJson {
         VALUES.put(o, "correlation", s.correlation());
     }
 
-    private static void repeatability(ObjectNode o, Repeatability r) {
+    private static void repeatability(ObjectNode o, Season season) {
+        repeatability(o, season.repeatability());
+        ArrayNode all = o.putArray("byConfiguration");
+        season.repeatabilities().forEach(r -> counts(all.addObject(), r));
+    }
+
+    private static void counts(ObjectNode o, Repeatability r) {
+        r.configuration().ifPresent(c -> o.put("configuration", c));
         o.put("successes", r.held().successes()).put("trials", r.held().trials());
         VALUES.put(o, "low", r.interval().low());
         VALUES.put(o, "high", r.interval().high());
+    }
+
+    private static void repeatability(ObjectNode o, Repeatability r) {
+        counts(o, r);
         VALUES.put(o, "medianTimeToStabilise_s", r.medianStabilise_s());
         o.put("neverStabilised", r.neverStabilised());
         ArrayNode curve = o.putArray("stabilise");

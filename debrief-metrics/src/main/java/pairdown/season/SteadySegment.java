@@ -26,14 +26,8 @@ public record SteadySegment(
         double trueAirspeed_mps,
         double sink_mps,
         OptionalDouble mass_kg) {
-    /** The configuration where no log tells of one. */
-    static final String AS_FLOWN = "as flown";
-
-    /** In a configuration: power behind flight idle. */
-    static final String REVERSE = "reverse";
-
     boolean inReverse() {
-        return configuration.endsWith(REVERSE);
+        return configuration.endsWith(Configurations.REVERSE);
     }
 
     double airspeed_mps(AirspeedKind kind) {

@@ -7,14 +7,9 @@ import pairdown.debrief.ParticipantDebrief;
 import pairdown.motion.Attitude;
 import pairdown.phase.Phase;
 import pairdown.phase.PhaseSpan;
-import pairdown.track.Channel;
-import pairdown.track.Series;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 
 /** Finds the stretches in which a machine flew steadily enough to be a point of its envelope. */
@@ -121,37 +116,12 @@ final class SteadySegments {
         return new SteadySegment(
                 p.id(),
                 p.participant().role().key(),
-                configuration(p.systems(), w.middle_s()),
+                Configurations.at(p.systems(), w.middle_s(), settings.reverse_pct()),
                 w.start_s(),
                 w.length_s(),
                 w.over(w.s()::calibrated_mps).getMean(),
                 true_mps,
                 sink_mps,
                 p.participant().mass_kg());
-    }
-
-    /**
-     * Flap to ten degrees and power as forward, idle or reverse; what was not logged is not in it.
-     */
-    private String configuration(Map<Channel, Series> systems, double t_s) {
-        List<String> parts = new ArrayList<>();
-        value(systems, Channel.FLAP, t_s)
-                .map(f -> String.format(Locale.ROOT, "flap %.0f°", Math.rint(f / 10) * 10))
-                .ifPresent(parts::add);
-        value(systems, Channel.POWER_LEVER, t_s).map(this::power).ifPresent(parts::add);
-        return parts.isEmpty() ? SteadySegment.AS_FLOWN : String.join(", ", parts);
-    }
-
-    private String power(double lever_pct) {
-        if (lever_pct < settings.reverse_pct()) {
-            return SteadySegment.REVERSE;
-        }
-        return lever_pct <= -settings.reverse_pct() ? "idle" : "forward power";
-    }
-
-    private static Optional<Double> value(Map<Channel, Series> systems, Channel c, double t_s) {
-        return Optional.ofNullable(systems.get(c))
-                .map(s -> s.at(t_s))
-                .filter(v -> !Double.isNaN(v));
     }
 }

@@ -17,6 +17,7 @@ import pairdown.units.Estimate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /** Makes the summary of an attempt from its debrief. */
@@ -38,13 +39,15 @@ final class Summariser {
                 DiveReview.of(d, settings),
                 d.tailControl().filter(TailControl::tellsEpisodes).map(t -> t.episodes().size()),
                 d.pairs().stream().mapToInt(p -> p.closureExceedances().size()).sum(),
-                exceeded(d),
+                exceeded(d, f -> true),
+                exceeded(d, f -> d.lead().filter(l -> l.id().equals(f.participant())).isPresent()),
                 d.attempt().target(),
                 new SteadySegments(settings).of(d));
     }
 
-    private static List<String> exceeded(Debrief d) {
+    private static List<String> exceeded(Debrief d, Predicate<Finding> by) {
         return d.safety().stream()
+                .filter(by)
                 .filter(f -> f.outcome() == Finding.Outcome.EXCEEDED)
                 .map(Finding::rule)
                 .distinct()

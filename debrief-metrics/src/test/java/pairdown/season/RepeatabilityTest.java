@@ -1,6 +1,7 @@
 package pairdown.season;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import static pairdown.season.SeasonSamples.dive;
@@ -16,7 +17,7 @@ import java.util.OptionalDouble;
 
 class RepeatabilityTest {
     private static Repeatability of(List<AttemptSummary> attempts) {
-        return Repeatability.of(attempts, SeasonSettings.DEFAULT);
+        return Repeatability.byConfiguration(attempts, SeasonSettings.DEFAULT).get(0);
     }
 
     private static List<AttemptSummary> dives(int held, int missed) {
@@ -48,6 +49,32 @@ class RepeatabilityTest {
         dives.add(dive(9, true, OptionalDouble.of(6), 1));
         assertEquals(4, of(dives).held().successes());
         assertEquals(5, of(dives).held().trials());
+    }
+
+    @Test
+    void divesOfAnotherConfigurationAreTrialsOfAnotherThing() {
+        List<AttemptSummary> dives = new ArrayList<>();
+        dives.add(dive(0, "flap 40°, idle", false));
+        dives.add(dive(1, "flap 40°, idle", false));
+        dives.add(dive(2, "flap 40°, reverse", true));
+        dives.add(dive(3, "flap 40°, idle", false));
+        dives.add(dive(4, "flap 40°, reverse", true));
+        List<Repeatability> all = Repeatability.byConfiguration(dives, SeasonSettings.DEFAULT);
+        assertEquals(2, all.size());
+        assertEquals("flap 40°, reverse", all.get(0).configuration().orElseThrow());
+        assertEquals(2, all.get(0).held().successes());
+        assertEquals(2, all.get(0).held().trials());
+        assertEquals(3, all.get(1).held().trials());
+    }
+
+    @Test
+    void whatAFlyerExceededDoesNotSpoilTheDescent() {
+        assertTrue(
+                SeasonSamples.exceeding(List.of("closure"), List.of()).descentHeld().orElseThrow());
+        assertFalse(
+                SeasonSamples.exceeding(List.of("maximumAirspeed"), List.of("maximumAirspeed"))
+                        .descentHeld()
+                        .orElseThrow());
     }
 
     @Test

@@ -24,8 +24,30 @@ final class SeasonSamples {
 
     /** The n-th attempt: a descent alone, held or not, steady after a time or never. */
     static AttemptSummary dive(int n, boolean held, OptionalDouble stabilise_s, int episodes) {
+        return dive(n, "idle", held, stabilise_s, episodes, List.of(), List.of());
+    }
+
+    /** One of a configuration. */
+    static AttemptSummary dive(int n, String configuration, boolean held) {
+        return dive(n, configuration, held, OptionalDouble.of(6), 0, List.of(), List.of());
+    }
+
+    /** One that was held, but for limits exceeded. */
+    static AttemptSummary exceeding(List<String> byAnyone, List<String> byLead) {
+        return dive(1, "idle", true, OptionalDouble.of(6), 0, byAnyone, byLead);
+    }
+
+    private static AttemptSummary dive(
+            int n,
+            String configuration,
+            boolean held,
+            OptionalDouble stabilise_s,
+            int episodes,
+            List<String> exceeded,
+            List<String> exceededByLead) {
         Dive dive =
                 new Dive(
+                        configuration,
                         held,
                         held ? 12 : 4,
                         stabilise_s,
@@ -44,7 +66,8 @@ final class SeasonSamples {
                 s.dive(),
                 Optional.of(episodes),
                 0,
-                s.exceeded(),
+                exceeded,
+                exceededByLead,
                 s.target(),
                 s.segments());
     }
@@ -70,6 +93,7 @@ final class SeasonSamples {
                 dive,
                 Optional.empty(),
                 0,
+                List.of(),
                 List.of(),
                 Optional.of(TARGET),
                 segments);

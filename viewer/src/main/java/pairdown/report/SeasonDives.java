@@ -33,6 +33,12 @@ final class SeasonDives {
 
     SeasonModel.Dives model() {
         List<String> says = new ArrayList<>(glance());
+        List<Repeatability> all = page.season().repeatabilities();
+        all.stream().skip(1).forEach(r -> says.add(held(r)));
+        List<String> notJudged = notJudged();
+        if (!notJudged.isEmpty()) {
+            says.add(words.get("seasonPage.held.notJudged", String.join(", ", notJudged)));
+        }
         repeatability.runs().forEach(r -> says.add(steadiness(r)));
         return new SeasonModel.Dives(says, charts(), rows());
     }
@@ -42,14 +48,24 @@ final class SeasonDives {
         if (repeatability.held().trials() == 0) {
             return List.of(words.get("seasonPage.held.none"));
         }
-        String held =
-                words.get(
-                        "seasonPage.held",
-                        String.valueOf(repeatability.held().successes()),
-                        String.valueOf(repeatability.held().trials()),
-                        percent(repeatability.interval().low()),
-                        percent(repeatability.interval().high()));
-        return List.of(held + " " + stabilise());
+        return List.of(held(repeatability) + " " + stabilise());
+    }
+
+    private String held(Repeatability r) {
+        return words.get(
+                "seasonPage.held",
+                String.valueOf(r.held().successes()),
+                String.valueOf(r.held().trials()),
+                percent(r.interval().low()),
+                percent(r.interval().high()),
+                r.configuration().orElse(""));
+    }
+
+    private List<String> notJudged() {
+        return page.season().attempts().stream()
+                .filter(a -> a.usable() && a.target().isPresent() && a.dive().isEmpty())
+                .map(AttemptSummary::attempt)
+                .toList();
     }
 
     private String percent(double share) {
@@ -120,6 +136,7 @@ final class SeasonDives {
         return new DiveRow(
                 page.number(a.folder()),
                 page.link(a),
+                d.configuration(),
                 facts.word("seasonPage.dive.", key, at + "/descentHeld"),
                 key,
                 facts.of(Measure.DURATION, d.longest_s(), at + "/longestOnTarget_s"),
@@ -129,7 +146,7 @@ final class SeasonDives {
                 facts.of(Measure.AIRSPEED, d.airspeedSd_mps(), at + "/airspeedSd_mps"),
                 facts.of(Measure.SHARE, d.peakElevator_pct(), at + "/peakElevator_pct"),
                 a.episodes().map(n -> facts.count(n, at + "/episodes")).orElse(facts.missing()),
-                String.join(", ", a.exceeded().stream().map(this::rule).toList()));
+                String.join(", ", a.exceededByLead().stream().map(this::rule).toList()));
     }
 
     private String rule(String key) {

@@ -27,6 +27,9 @@ import java.util.List;
 final class SeasonEnvelopeChart {
     private static final Color SHARED = new Color(0x00, 0x9E, 0x73, 0x70);
 
+    /** Small: a season has hundreds of segments. */
+    private static final int MARK = 5;
+
     private final SeasonBuilder page;
     private final Words words;
     private final Figures figures;
@@ -66,6 +69,7 @@ final class SeasonEnvelopeChart {
         e.target().ifPresent(t -> target(chart, t));
         chart.getStyler().setLegendPosition(LegendPosition.OutsideE);
         chart.getStyler().setLegendLayout(LegendLayout.Vertical);
+        chart.getStyler().setMarkerSize(MARK);
         ChartScale.DOWN.label(chart, words.locale());
         return chart;
     }

@@ -127,10 +127,10 @@ final class SeasonLadderCharts {
         Points band = new Points();
         int n = ladder.rungs().size();
         for (int i = 0; i < n; i++) {
-            band.add(place(ladder, i), drawn(t.band_m(i, confidence).low()));
+            band.add(number(ladder, i), drawn(t.band_m(place(ladder, i), confidence).low()));
         }
         for (int i = n - 1; i >= 0; i--) {
-            band.add(place(ladder, i), drawn(t.band_m(i, confidence).high()));
+            band.add(number(ladder, i), drawn(t.band_m(place(ladder, i), confidence).high()));
         }
         ChartAreas.area(chart, words.get("seasonPage.series.band"), band, ChartStyle.BAND);
         ChartStyle.line(
@@ -141,14 +141,18 @@ final class SeasonLadderCharts {
                 ChartStyle.DASHED);
     }
 
-    private double place(FlyerLadder ladder, int i) {
+    private double number(FlyerLadder ladder, int i) {
         return page.number(ladder.rungs().get(i).folder());
+    }
+
+    private static double place(FlyerLadder ladder, int i) {
+        return ladder.rungs().get(i).place();
     }
 
     private Points along(FlyerLadder ladder, DoubleUnaryOperator value) {
         Points points = new Points();
         for (int i = 0; i < ladder.rungs().size(); i++) {
-            points.add(place(ladder, i), value.applyAsDouble(i));
+            points.add(number(ladder, i), value.applyAsDouble(place(ladder, i)));
         }
         return points;
     }

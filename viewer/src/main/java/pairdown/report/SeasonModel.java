@@ -66,6 +66,7 @@ public record SeasonModel(
     public record DiveRow(
             int number,
             Link attempt,
+            String configuration,
             Fact held,
             String heldKey,
             Fact longest,

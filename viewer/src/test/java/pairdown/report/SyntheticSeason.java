@@ -66,6 +66,7 @@ final class SyntheticSeason {
         boolean never = i == 12;
         Dive dive =
                 new Dive(
+                        "flap 40°, reverse",
                         !never,
                         never ? 3.2 : near(16, 2),
                         never ? OptionalDouble.empty() : OptionalDouble.of(near(9, 1.5)),
@@ -87,6 +88,7 @@ final class SyntheticSeason {
                         flyer("amber", 1, gate_m, i == 7 ? "short" : "on-gate", 0));
         Dive dive =
                 new Dive(
+                        "flap 40°, reverse",
                         true,
                         near(30, 5),
                         OptionalDouble.of(near(9, 1.5)),
@@ -140,6 +142,7 @@ final class SyntheticSeason {
                         Optional.of(episodes),
                         exceedances,
                         exceedances > 0 ? List.of("closure") : List.of(),
+                        List.of(),
                         Optional.of(TARGET),
                         segments(!flyers.isEmpty())));
     }
@@ -189,6 +192,7 @@ final class SyntheticSeason {
                 Optional.empty(),
                 Optional.empty(),
                 0,
+                List.of(),
                 List.of(),
                 Optional.empty(),
                 List.of());
