@@ -4,13 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+
 import pairdown.attempt.AirspeedKind;
 import pairdown.attempt.Role;
+import pairdown.camera.Vantage;
 import pairdown.clock.ClockMethod;
 import pairdown.pair.Axes;
 import pairdown.pair.GateHeld;
@@ -18,9 +16,15 @@ import pairdown.pair.MatchedWindow;
 import pairdown.pair.Touch;
 import pairdown.phase.EventKind;
 import pairdown.phase.Phase;
+import pairdown.replay.Alignment;
 import pairdown.safety.Finding;
 import pairdown.tail.Episode;
 import pairdown.track.HeightDatum;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 
 class WordsTest {
     private static final Words WORDS = Words.of(Locale.ENGLISH);
@@ -41,6 +45,8 @@ class WordsTest {
                                 keys("ended", MatchedWindow.EndedBy.values(), v -> v.key()),
                                 keys("clock", ClockMethod.values(), v -> v.key()),
                                 keys("datum", HeightDatum.values(), v -> v.key()),
+                                keys("vantage", Vantage.Kind.values(), v -> v.key()),
+                                keys("ghost.on", Alignment.On.values(), v -> v.key()),
                                 keys("axes", Axes.values(), v -> v.key()),
                                 keys("airspeed", AirspeedKind.values(), v -> v.key()))
                         .flatMap(s -> s);
