@@ -48,14 +48,14 @@ final class DemoForms {
 
     private static final List<Heading> WORDS =
             List.of(
-                    Heading.of(Channel.LATITUDE, "Lat (deg)"),
-                    Heading.of(Channel.LONGITUDE, "Lon (deg)"),
-                    Heading.in(Unit.FOOT, Channel.HEIGHT, "Alt MSL (ft)"),
-                    Heading.in(Unit.KNOT, Channel.VELOCITY_NORTH, "Vel N (kt)"),
-                    Heading.in(Unit.KNOT, Channel.VELOCITY_EAST, "Vel E (kt)"),
-                    Heading.in(Unit.KILOMETRE_PER_HOUR, Channel.VELOCITY_DOWN, "Vel D (km/h)"),
-                    Heading.of(Channel.HORIZONTAL_ACCURACY, "H acc (m)"),
-                    Heading.of(Channel.SATELLITES, "Sats"));
+                    Heading.of(Channel.LATITUDE, "Latitude (deg)"),
+                    Heading.of(Channel.LONGITUDE, "Longitude (deg)"),
+                    Heading.in(Unit.FOOT, Channel.HEIGHT, "Height MSL (ft)"),
+                    Heading.in(Unit.KNOT, Channel.VELOCITY_NORTH, "Speed north (kt)"),
+                    Heading.in(Unit.KNOT, Channel.VELOCITY_EAST, "Speed east (kt)"),
+                    Heading.in(Unit.KILOMETRE_PER_HOUR, Channel.VELOCITY_DOWN, "Speed down (km/h)"),
+                    Heading.of(Channel.HORIZONTAL_ACCURACY, "Level accuracy (m)"),
+                    Heading.of(Channel.SATELLITES, "Satellites"));
 
     /** Trade words with units, milliseconds since 1970. */
     static final LogForm MILLIS =
@@ -68,14 +68,14 @@ final class DemoForms {
                     false,
                     new TimeForm.Iso("time"),
                     List.of(
-                            Heading.of(Channel.LATITUDE, "lat"),
-                            Heading.of(Channel.LONGITUDE, "lon"),
+                            Heading.of(Channel.LATITUDE, "latitude"),
+                            Heading.of(Channel.LONGITUDE, "longitude"),
                             Heading.of(Channel.HEIGHT, "height (m)"),
-                            Heading.of(Channel.VELOCITY_NORTH, "velN (m/s)"),
-                            Heading.of(Channel.VELOCITY_EAST, "velE (m/s)"),
-                            Heading.of(Channel.VELOCITY_DOWN, "velD (m/s)"),
-                            Heading.of(Channel.HORIZONTAL_ACCURACY, "hAcc (m)"),
-                            Heading.of(Channel.SATELLITES, "sats")),
+                            Heading.of(Channel.VELOCITY_NORTH, "speed north (m/s)"),
+                            Heading.of(Channel.VELOCITY_EAST, "speed east (m/s)"),
+                            Heading.of(Channel.VELOCITY_DOWN, "speed down (m/s)"),
+                            Heading.of(Channel.HORIZONTAL_ACCURACY, "level accuracy (m)"),
+                            Heading.of(Channel.SATELLITES, "satellites")),
                     false);
 
     /** The field's wall clock, decimal commas, a map to understand it. */
