@@ -210,7 +210,7 @@ final class Bodies implements AutoCloseable {
         if (small) {
             label.marked(Marker.of(number), shown.isPredicted());
         }
-        label.round(outline);
+        label.round(outline.left(), outline.top(), outline.right(), outline.bottom());
         if (named) {
             label.row(0).add(shown.id());
             if (shown.isPredicted()) {

@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.Locale;
+
 import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.plugins.tiff.TIFFDirectory;
@@ -53,7 +55,9 @@ final class GeoTiffFile {
             try {
                 reader.setInput(in);
                 return tile(reader);
-            } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
+            } catch (IllegalArgumentException
+                    | IndexOutOfBoundsException
+                    | UnsupportedOperationException e) {
                 throw new IOException("it is damaged: " + e.getMessage(), e);
             } finally {
                 reader.dispose();
@@ -75,7 +79,7 @@ final class GeoTiffFile {
         double stepY = scale.getAsDouble(1);
         double west = tie.getAsDouble(3) + (half - tie.getAsDouble(0)) * stepX;
         double north = tie.getAsDouble(4) - (half - tie.getAsDouble(1)) * stepY;
-        Raster raster = reader.readRaster(0, null);
+        Raster raster = samples(reader);
         float nothing = noData(tags);
         int columns = raster.getWidth();
         int rows = raster.getHeight();
@@ -84,6 +88,13 @@ final class GeoTiffFile {
             heights[i] = heights[i] == nothing || heights[i] < LOWEST_M ? Float.NaN : heights[i];
         }
         return new GridTile(north, west, stepY, stepX, columns, rows, heights);
+    }
+
+    /** The samples as they are stored, not turned into grey. */
+    private static Raster samples(ImageReader reader) throws IOException {
+        ImageReadParam asStored = reader.getDefaultReadParam();
+        asStored.setDestinationType(reader.getRawImageType(0));
+        return reader.read(0, asStored).getRaster();
     }
 
     private static TIFFField field(TIFFDirectory tags, int number, String name) throws IOException {

@@ -88,11 +88,11 @@ public final class Labels {
         }
 
         /** The body it belongs to, which no label should cover. */
-        Label round(Outline body) {
-            bodyLeft = body.left();
-            bodyTop = body.top();
-            bodyRight = body.right();
-            bodyBottom = body.bottom();
+        Label round(float left, float top, float right, float bottom) {
+            bodyLeft = left;
+            bodyTop = top;
+            bodyRight = right;
+            bodyBottom = bottom;
             return this;
         }
 

@@ -1,12 +1,5 @@
 package pairdown.scene;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.geodesy.Geodetic;
@@ -14,6 +7,17 @@ import pairdown.geodesy.Geoid;
 import pairdown.geodesy.LocalFrame;
 import pairdown.motion.Trajectory;
 import pairdown.vector.Vec3;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Relief from the terrain tiles in an attempt's folder.
@@ -31,13 +35,46 @@ public record Terrain(Optional<Relief> relief, List<String> complaints) {
     private static final int MOST_ACROSS = 320;
     private static final double LOOK_EVERY_S = 5;
 
+    /** With less than this share of the ground known, a plain misleads less. */
+    private static final double LEAST_SHARE = 0.1;
+
     public Terrain {
         complaints = List.copyOf(complaints);
     }
 
+    /**
+     * A square on the frame's plane.
+     *
+     * @param step_m between the places where heights are taken
+     */
+    private record Area(double west_m, double south_m, double step_m, int across) {
+        /** Round all that took part, with a margin. */
+        static Area of(Debrief debrief) {
+            double[] box = box(debrief);
+            double half = Math.max(box[1] - box[0], box[3] - box[2]) / 2 + MARGIN_M;
+            half = Math.min(MOST_HALF_M, half);
+            int across = (int) Math.min(MOST_ACROSS, Math.ceil(2 * half / FINEST_M) + 1);
+            return new Area(
+                    (box[0] + box[1]) / 2 - half,
+                    (box[2] + box[3]) / 2 - half,
+                    2 * half / (across - 1),
+                    across);
+        }
+
+        double east_m(int i) {
+            int column = i % across;
+            return west_m + column * step_m;
+        }
+
+        double north_m(int i) {
+            int row = i / across;
+            return south_m + row * step_m;
+        }
+    }
+
     /** The relief round an attempt, from all tiles in a folder. */
     public static Terrain of(Path folder, Debrief debrief) {
-        List<ElevationTile> tiles = new ArrayList<>();
+        Map<Path, ElevationTile> tiles = new LinkedHashMap<>();
         List<String> complaints = new ArrayList<>();
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : files.sorted().toList()) {
@@ -46,69 +83,71 @@ public record Terrain(Optional<Relief> relief, List<String> complaints) {
         } catch (IOException e) {
             complaints.add(folder + ": can't be listed for terrain (" + e.getMessage() + ")");
         }
-        return new Terrain(relief(tiles, debrief), complaints);
+        return tiles.isEmpty()
+                ? new Terrain(Optional.empty(), complaints)
+                : covering(tiles, debrief, complaints);
     }
 
-    private static void read(Path file, List<ElevationTile> tiles, List<String> complaints) {
+    private static void read(Path file, Map<Path, ElevationTile> tiles, List<String> complaints) {
         try {
             if (HgtFile.isNamed(file)) {
-                tiles.add(HgtFile.read(file));
+                tiles.put(file, HgtFile.read(file));
             } else if (GeoTiffFile.isNamed(file)) {
-                tiles.add(GeoTiffFile.read(file));
+                tiles.put(file, GeoTiffFile.read(file));
             }
         } catch (IOException e) {
             complaints.add(
-                    file
-                            + ": no terrain is drawn from it, "
-                            + e.getMessage()
+                    refused(file, String.valueOf(e.getMessage()))
                             + "; use an SRTM .hgt or a GeoTIFF in latitude and longitude");
         }
     }
 
-    private static Optional<Relief> relief(List<ElevationTile> tiles, Debrief debrief) {
-        if (tiles.isEmpty()) {
-            return Optional.empty();
-        }
-        double[] box = box(debrief);
-        double half = Math.max(box[1] - box[0], box[3] - box[2]) / 2 + MARGIN_M;
-        half = Math.min(MOST_HALF_M, half);
-        int across = (int) Math.min(MOST_ACROSS, Math.ceil(2 * half / FINEST_M) + 1);
-        double step = 2 * half / (across - 1);
-        double west = (box[0] + box[1]) / 2 - half;
-        double south = (box[2] + box[3]) / 2 - half;
-        float[] up = new float[across * across];
+    private static String refused(Path file, String why) {
+        return file + ": no terrain is drawn from it, " + why;
+    }
+
+    private static Terrain covering(
+            Map<Path, ElevationTile> tiles, Debrief debrief, List<String> complaints) {
+        Area area = Area.of(debrief);
+        float[] up = new float[area.across() * area.across()];
+        Arrays.fill(up, Float.NaN);
         int known = 0;
-        for (int i = 0; i < up.length; i++) {
-            int row = i / across;
-            double e = west + (i - row * across) * step;
-            double n = south + row * step;
-            up[i] = (float) up_m(tiles, debrief.frame(), e, n);
-            known += Float.isNaN(up[i]) ? 0 : 1;
+        for (Map.Entry<Path, ElevationTile> tile : tiles.entrySet()) {
+            int before = known;
+            for (int i = 0; i < up.length; i++) {
+                if (Float.isNaN(up[i])) {
+                    double e = area.east_m(i);
+                    up[i] = (float) up_m(tile.getValue(), debrief.frame(), e, area.north_m(i));
+                    known += Float.isNaN(up[i]) ? 0 : 1;
+                }
+            }
+            if (known == before) {
+                complaints.add(
+                        refused(tile.getKey(), "it does not cover the attempt's place")
+                                + "; put in the tile that does");
+            }
         }
-        if (known < up.length / 10) {
-            return Optional.empty();
+        if (known < LEAST_SHARE * up.length) {
+            return new Terrain(Optional.empty(), complaints);
         }
         fill(up);
-        return Optional.of(new Relief(west, south, step, across, across, up));
+        int n = area.across();
+        return new Terrain(
+                Optional.of(new Relief(area.west_m(), area.south_m(), area.step_m(), n, n, up)),
+                complaints);
     }
 
     private static double up_m(
-            List<ElevationTile> tiles, LocalFrame frame, double east_m, double north_m) {
+            ElevationTile tile, LocalFrame frame, double east_m, double north_m) {
         Geodetic place = frame.toGeodetic(new Vec3(east_m, north_m, 0));
-        for (ElevationTile tile : tiles) {
-            double height = tile.height_m(place.latitude_deg(), place.longitude_deg());
-            if (!Double.isNaN(height)) {
-                double ellipsoid =
-                        height
-                                + Geoid.egm96()
-                                        .undulation_m(place.latitude_deg(), place.longitude_deg());
-                return frame.toEnu(
-                                new Geodetic(
-                                        place.latitude_deg(), place.longitude_deg(), ellipsoid))
-                        .z();
-            }
+        double latitude_deg = place.latitude_deg();
+        double longitude_deg = place.longitude_deg();
+        double height = tile.height_m(latitude_deg, longitude_deg);
+        if (Double.isNaN(height)) {
+            return Double.NaN;
         }
-        return Double.NaN;
+        double ellipsoid = height + Geoid.egm96().undulation_m(latitude_deg, longitude_deg);
+        return frame.toEnu(new Geodetic(latitude_deg, longitude_deg, ellipsoid)).z();
     }
 
     /** Voids take the lowest height known: they must not hide anyone. */

@@ -82,6 +82,7 @@ public final class SyntheticDebrief {
     private double gapOf_s = Double.NaN;
     private double delay_s;
     private double gate_m = 30;
+    private double breakOff_m = 1676.4;
     private String id = "2031-05-14-03";
     private boolean systems = true;
     private Path folder = Path.of(".");
@@ -115,6 +116,12 @@ public final class SyntheticDebrief {
         return this;
     }
 
+    /** Above mean sea level. */
+    public SyntheticDebrief withBreakOff(double height_m) {
+        breakOff_m = height_m;
+        return this;
+    }
+
     public Debrief build() {
         List<Participant> people =
                 List.of(
@@ -133,7 +140,7 @@ public final class SyntheticDebrief {
                         MatchedSettings.DEFAULT,
                         OptionalDouble.of(gate_m),
                         new Limits(
-                                Optional.of(new BreakOff(1676.4, BreakOff.Datum.MSL, 0)),
+                                Optional.of(new BreakOff(breakOff_m, BreakOff.Datum.MSL, 0)),
                                 OptionalDouble.empty(),
                                 ClosureSettings.DEFAULT,
                                 OptionalDouble.empty()),

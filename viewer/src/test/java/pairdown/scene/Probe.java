@@ -1,6 +1,7 @@
 package pairdown.scene;
 
 import org.joml.Vector3f;
+
 import pairdown.camera.Sight;
 import pairdown.camera.Vantage;
 import pairdown.film.Studio;
@@ -16,6 +17,11 @@ final class Probe {
     Probe(int width, int height) {
         this.width = width;
         this.height = height;
+    }
+
+    /** A place in the attempt's frame. */
+    float[] at(Studio studio, double east_m, double north_m, double up_m) {
+        return project(studio, east_m, north_m, up_m);
     }
 
     private float[] project(Studio studio, double e, double n, double u) {
