@@ -12,6 +12,7 @@ import java.util.Optional;
  *     first
  * @param criteria the team's own for the next step, met or not met
  * @param notes what was read over, in words
+ * @param madeFrom differs whenever attempts, criteria, settings or program do; empty where unknown
  */
 public record Season(
         Optional<String> title,
@@ -20,7 +21,8 @@ public record Season(
         List<Repeatability> repeatabilities,
         Envelope envelope,
         List<Criterion> criteria,
-        List<String> notes) {
+        List<String> notes,
+        String madeFrom) {
     public Season {
         attempts = List.copyOf(attempts);
         repeatabilities = List.copyOf(repeatabilities);
@@ -56,6 +58,12 @@ public record Season(
                 Repeatability.byConfiguration(usable, settings),
                 Envelope.of(usable, settings),
                 criteria.judge(usable),
-                notes);
+                notes,
+                "");
+    }
+
+    Season madeFrom(String content) {
+        return new Season(
+                title, attempts, ladder, repeatabilities, envelope, criteria, notes, content);
     }
 }

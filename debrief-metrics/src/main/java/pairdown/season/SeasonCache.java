@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.UUID;
 import java.util.stream.Stream;
 
 /**
@@ -73,29 +74,36 @@ final class SeasonCache {
                 ProgramPrint.ofThisProgram() + " " + settings);
     }
 
+    /**
+     * A summary that is up to date.
+     *
+     * @param madeFrom differs whenever the files it rests on do, or the build, or the settings
+     */
+    record Current(AttemptSummary summary, String madeFrom) {}
+
     /** The kept summary if the attempt's files are what they were. */
-    Optional<AttemptSummary> current(Path attempt) {
+    Optional<Current> current(Path attempt) {
         Optional<Kept> kept = read(attempt);
         if (kept.isEmpty()) {
             return Optional.empty();
         }
         try {
             Map<String, FileStamp> now = look(attempt, kept, List.of());
-            if (!sameContent(kept.get().files(), now)) {
+            if (!contents(kept.get().files()).equals(contents(now))) {
                 return Optional.empty();
             }
             if (!kept.get().files().equals(now)) {
                 write(attempt, new Kept(made, now_ms(), now, kept.get().summary()));
             }
-            return Optional.of(kept.get().summary());
+            return Optional.of(new Current(kept.get().summary(), madeFrom(now)));
         } catch (IOException e) {
             return Optional.empty();
         }
     }
 
     /** The kept summary if it is current, else the one made now. */
-    AttemptSummary get(Path attempt, Source source) {
-        Optional<AttemptSummary> current = current(attempt);
+    Current get(Path attempt, Source source) {
+        Optional<Current> current = current(attempt);
         if (current.isPresent()) {
             return current.get();
         }
@@ -104,12 +112,16 @@ final class SeasonCache {
         try {
             files = look(attempt, Optional.empty(), source.files());
         } catch (IOException e) {
-            // What can't be looked at can't be kept.
-            return source.summary();
+            // What can't be looked at can't be kept, nor told from what it was.
+            return new Current(source.summary(), UUID.randomUUID().toString());
         }
         AttemptSummary summary = source.summary();
         write(attempt, new Kept(made, before_ms, files, summary));
-        return summary;
+        return new Current(summary, madeFrom(files));
+    }
+
+    private String madeFrom(Map<String, FileStamp> files) {
+        return made + " " + contents(files);
     }
 
     private static long now_ms() {
@@ -162,10 +174,6 @@ final class SeasonCache {
         } catch (IOException e) {
             return false;
         }
-    }
-
-    private static boolean sameContent(Map<String, FileStamp> a, Map<String, FileStamp> b) {
-        return contents(a).equals(contents(b));
     }
 
     private static Map<String, String> contents(Map<String, FileStamp> files) {

@@ -2,28 +2,38 @@ package pairdown.season;
 
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
-import java.util.Locale;
-import java.util.OptionalDouble;
+
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+
 import pairdown.debrief.ResultFolder;
 import pairdown.season.AttemptSummary.FlyerSummary;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.OptionalDouble;
 
 /** Writes a season's files other than its page: {@code season.json} and the tables. */
 public final class SeasonFiles {
     private static final JsonMapper MAPPER =
             JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
+    private static final String JSON = "season.json";
+    private static final String ATTEMPTS = "attempts.csv";
+    private static final String SEGMENTS = "segments.csv";
+
+    /** The files written. */
+    public static final List<String> NAMES = List.of(JSON, ATTEMPTS, SEGMENTS);
+
     private SeasonFiles() {}
 
     /** Writes all of them into a folder. */
     public static void write(Season season, ResultFolder folder) throws IOException {
         folder.text(
-                "season.json",
+                JSON,
                 out -> out.append(MAPPER.writeValueAsString(SeasonJson.of(season))).append('\n'));
-        folder.text("attempts.csv", out -> attempts(season, csv(out, ATTEMPT_COLUMNS)));
-        folder.text("segments.csv", out -> segments(season, csv(out, SEGMENT_COLUMNS)));
+        folder.text(ATTEMPTS, out -> attempts(season, csv(out, ATTEMPT_COLUMNS)));
+        folder.text(SEGMENTS, out -> segments(season, csv(out, SEGMENT_COLUMNS)));
     }
 
     private static final String[] ATTEMPT_COLUMNS = {
@@ -107,6 +117,8 @@ public final class SeasonFiles {
     }
 
     private static String cell(double value) {
-        return String.format(Locale.ROOT, "%.3f", value);
+        // A table of segments has tens of thousands of cells: a format string each would take
+        // longest.
+        return Double.toString(Math.rint(value * 1000) / 1000);
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.StringJoiner;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 
@@ -61,34 +62,43 @@ public final class SeasonFolder {
         Criteria criteria = Criteria.read(folder, notes);
         List<Path> attempts = AttemptFinder.below(folder);
         AtomicInteger done = new AtomicInteger();
-        List<AttemptSummary> summaries =
+        List<SeasonCache.Current> found =
                 attempts.parallelStream()
                         .map(
                                 a -> {
-                                    AttemptSummary s =
+                                    SeasonCache.Current c =
                                             cache.get(a, new AttemptSource(a, name(a), settings));
                                     progress.accept(
                                             done.incrementAndGet()
                                                     + " of "
                                                     + attempts.size()
                                                     + ": "
-                                                    + s.folder());
-                                    return s;
+                                                    + name(a));
+                                    return c;
                                 })
                         .toList();
-        return Season.of(summaries, criteria, settings, notes);
+        return season(found, criteria, notes);
+    }
+
+    private Season season(List<SeasonCache.Current> found, Criteria criteria, List<String> notes) {
+        StringJoiner madeFrom = new StringJoiner("\n");
+        madeFrom.add(criteria.toString());
+        found.forEach(c -> madeFrom.add(c.summary().folder() + " " + c.madeFrom()));
+        List<AttemptSummary> summaries = found.stream().map(SeasonCache.Current::summary).toList();
+        return Season.of(summaries, criteria, settings, notes)
+                .madeFrom(FileStamp.hash(madeFrom.toString()));
     }
 
     /** What is known without debriefing anything. */
     SeasonResults known() throws UnusableInputException {
         List<String> notes = new ArrayList<>();
         Criteria criteria = Criteria.read(folder, notes);
-        List<AttemptSummary> current = new ArrayList<>();
+        List<SeasonCache.Current> current = new ArrayList<>();
         List<Path> changed = new ArrayList<>();
         for (Path attempt : AttemptFinder.below(folder)) {
             cache.current(attempt).ifPresentOrElse(current::add, () -> changed.add(attempt));
         }
-        return new SeasonResults(Season.of(current, criteria, settings, notes), changed);
+        return new SeasonResults(season(current, criteria, notes), changed);
     }
 
     private String name(Path attempt) {

@@ -150,6 +150,7 @@ class SeasonFolderTest {
     void aSecondReadIsTheSameAndDebriefsNothing() throws Exception {
         SeasonResults kept = SeasonFolder.at(folder, user).known();
         assertTrue(kept.complete(), () -> kept.notDebriefed().toString());
+        assertEquals(season.madeFrom(), kept.season().madeFrom());
         assertEquals(season.attempts(), kept.season().attempts());
         assertEquals(SeasonJson.of(season), SeasonJson.of(kept.season()));
     }

@@ -7,7 +7,6 @@ import pairdown.panel.Opening.Purpose;
 import pairdown.replay.Desk;
 import pairdown.season.SeasonFolder;
 import pairdown.track.UnusableInputException;
-import pairdown.words.Words;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -22,13 +21,7 @@ import java.util.stream.Stream;
  */
 final class AttemptLoader implements Opening.Loader<Found> {
     /** The steps of a debrief and the ground: how far the bar has come is counted in them. */
-    private static final double STEPS = 8;
-
-    private final Words words;
-
-    AttemptLoader(Words words) {
-        this.words = words;
-    }
+    private static final double STEPS = 7;
 
     @Override
     public Found load(Opening.Wish wish, Consumer<Desk.Progress> progress)
@@ -41,10 +34,7 @@ final class AttemptLoader implements Opening.Loader<Found> {
             Consumer<String> told = step -> progress.accept(new Desk.Progress(step, Double.NaN));
             return new Found.Attempts(first, SeasonFolder.read(first, told));
         }
-        Consumer<String> counted = new Counted(first, progress);
-        Loaded loaded = Loaded.of(attempt(wish.paths()), counted);
-        counted.accept(words.get("loading.curves"));
-        return Found.Ready.of(loaded, words);
+        return Loaded.of(attempt(wish.paths()), new Counted(first, progress));
     }
 
     private static Attempt attempt(List<Path> paths) throws UnusableInputException {

@@ -30,14 +30,11 @@ import picocli.CommandLine.Spec;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 
 /** Debriefs an attempt: {@code debrief.json}, the series and the report. */
 @Command(
@@ -95,9 +92,8 @@ final class DebriefVerb implements Callable<Integer> {
         Path place = Optional.ofNullable(out).orElse(opened.folder().resolve("debrief"));
         try {
             ResultFolder folder = ResultFolder.at(place);
-            CompletableFuture<Void> series = beside(() -> DebriefFiles.write(debrief, folder));
+            DebriefFiles.write(debrief, folder);
             String page = page(debrief, marks, words);
-            finish(series);
             folder.text("report.html", out -> out.append(page));
             if (!pdfless) {
                 folder.file("report.pdf", beside -> pdf(page, beside));
@@ -111,35 +107,6 @@ final class DebriefVerb implements Callable<Integer> {
         share(debrief, place);
         spec.commandLine().getOut().println(place.resolve("report.html"));
         return ExitStatus.DONE;
-    }
-
-    /** What may fail to write. */
-    @FunctionalInterface
-    private interface Writing {
-        void run() throws IOException;
-    }
-
-    /** Writes while the report is being made. */
-    private static CompletableFuture<Void> beside(Writing writing) {
-        return CompletableFuture.runAsync(
-                () -> {
-                    try {
-                        writing.run();
-                    } catch (IOException e) {
-                        throw new UncheckedIOException(e);
-                    }
-                });
-    }
-
-    private static void finish(CompletableFuture<Void> writing) throws IOException {
-        try {
-            writing.join();
-        } catch (CompletionException e) {
-            if (e.getCause() instanceof UncheckedIOException failed) {
-                throw failed.getCause();
-            }
-            throw e;
-        }
     }
 
     private void share(Debrief debrief, Path results) throws Exception {

@@ -21,7 +21,7 @@ import java.util.function.Consumer;
  * @param relief terrain, where its folder holds a tile that covers it
  * @param complaints what was read over on the way, a line for each
  */
-record Loaded(Debrief debrief, Optional<Relief> relief, List<String> complaints) {
+record Loaded(Debrief debrief, Optional<Relief> relief, List<String> complaints) implements Found {
     Loaded {
         complaints = List.copyOf(complaints);
     }

@@ -57,13 +57,9 @@ final class ReplayDesk implements AutoCloseable {
     ReplayDesk(SettingsFile file, ViewerSettings settings, GhostChoice choice, Runnable wake) {
         this.state = new Desk(settings);
         this.operator = new Operator(state);
-        this.opening = new Opening<>(new AttemptLoader(words), wake);
+        this.opening = new Opening<>(new AttemptLoader(), wake);
         this.front = new Front(state, operator, keys, opening, file);
         this.choice = choice;
-    }
-
-    Words words() {
-        return words;
     }
 
     Panels panels() {
@@ -105,14 +101,13 @@ final class ReplayDesk implements AutoCloseable {
     }
 
     /** Sets an attempt up to be seen. */
-    Diorama show(Found.Ready ready, Shaders shaders) {
-        Loaded loaded = ready.loaded();
-        Recording recording = ready.recording();
+    Diorama show(Loaded loaded, Shaders shaders) {
         shown = Optional.of(loaded);
         ghost = Optional.empty();
+        Recording recording = Recording.of(loaded.debrief());
         ViewState view = new ViewState(loaded.debrief());
         view.playback().seek(recording.middle_s() - LEAD_IN_S);
-        panels.show(ready.board(), view, operator);
+        panels.show(recording, view, operator);
         front.opened(loaded.folder());
         state.shows(Optional.of(absolute(loaded)), Optional.empty());
         tell(loaded.complaints());
@@ -164,8 +159,7 @@ final class ReplayDesk implements AutoCloseable {
     }
 
     /** Sets a second attempt up over the one shown; empty if the two share no moment. */
-    Optional<Diorama> overlay(Found.Ready ready, Diorama current, Shaders shaders) {
-        Loaded other = ready.loaded();
+    Optional<Diorama> overlay(Loaded other, Diorama current, Shaders shaders) {
         Debrief first = current.moment().debrief();
         Optional<GhostChoice> possible = choice.orNext(first, other.debrief());
         if (possible.isEmpty()) {
@@ -173,7 +167,7 @@ final class ReplayDesk implements AutoCloseable {
             state.tell(Optional.of(new Desk.Notice(what, true)));
             return Optional.empty();
         }
-        Moment laid = new Moment(ready.recording());
+        Moment laid = new Moment(Recording.of(other.debrief()));
         ghost = Optional.of(laid);
         choice = possible.get();
         state.shows(state.shown(), Optional.of(absolute(other)));

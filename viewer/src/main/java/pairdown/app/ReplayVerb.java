@@ -10,7 +10,6 @@ import pairdown.gl.Shaders;
 import pairdown.gl.Window;
 import pairdown.settings.SettingsFile;
 import pairdown.settings.ViewerSettings;
-import pairdown.words.Words;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,7 +21,6 @@ import picocli.CommandLine.Spec;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 
@@ -115,7 +113,7 @@ final class ReplayVerb implements Callable<Integer> {
                                 ? OffscreenContext.open(size.width_px(), size.height_px())
                                 : Window.open("Pairdown", size.width_px(), size.height_px());
                 ReplayLoop loop = loop(context, settings, choice)) {
-            loop.show(Found.Ready.of(loaded, Words.of(Locale.getDefault())));
+            loop.show(loaded);
             String place = context instanceof Window ? "a window" : "memory";
             spec.commandLine().getOut().println(loop.time(count, place));
         }

@@ -23,6 +23,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.StringJoiner;
 import java.util.concurrent.Callable;
 
 /** All attempts below a folder: step-down, repeatability, envelope. */
@@ -32,6 +33,8 @@ import java.util.concurrent.Callable;
         description =
                 "Brings all attempts below a folder together: step-down, repeatability, envelope.")
 final class SeasonVerb implements Callable<Integer> {
+    private static final String PAGE = "season.html";
+
     /** Narrower than any terminal's line. */
     private static final int LINE = 72;
 
@@ -60,18 +63,35 @@ final class SeasonVerb implements Callable<Integer> {
         }
         season.notes().forEach(n -> spec.commandLine().getErr().println(Main.oneLine(n)));
         try {
-            ResultFolder results = ResultFolder.at(place);
-            SeasonFiles.write(season, results);
-            ReportLinks links = ReportLinks.below(folder, place);
-            String page = SeasonReport.html(season, units.units(), locale.words(), links);
-            results.text("season.html", writer -> writer.append(page));
+            write(season, ResultFolder.at(place));
         } catch (IOException e) {
             throw new OutputException(place, e);
         }
-        spec.commandLine().getOut().println(place.resolve("season.html"));
+        spec.commandLine().getOut().println(place.resolve(PAGE));
         return season.attempts().stream().anyMatch(AttemptSummary::usable)
                 ? ExitStatus.DONE
                 : ExitStatus.INPUT;
+    }
+
+    private void write(Season season, ResultFolder results) throws IOException {
+        ReportLinks links = ReportLinks.below(folder, results.path());
+        MadeFrom made = new MadeFrom(results, origin(season, links));
+        if (made.stillStands(PAGE, SeasonFiles.NAMES)) {
+            return;
+        }
+        SeasonFiles.write(season, results);
+        String page = SeasonReport.html(season, units.units(), locale.words(), links);
+        results.text(PAGE, writer -> writer.append(page));
+        made.note();
+    }
+
+    /** All that the results depend on. */
+    private String origin(Season season, ReportLinks links) {
+        StringJoiner origin = new StringJoiner("\n");
+        origin.add(season.madeFrom());
+        origin.add(units.units().toString()).add(locale.locale().toLanguageTag());
+        season.attempts().forEach(a -> origin.add(links.of(a.folder())));
+        return origin.toString();
     }
 
     /** Attempts are done several at once and quickly: one line of progress, written over. */

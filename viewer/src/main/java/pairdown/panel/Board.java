@@ -17,11 +17,8 @@ import pairdown.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * One recording made ready for the panels: everything that need not be worked out each frame. It
- * takes a while and needs no window: made where the recording is read.
- */
-public final class Board {
+/** One recording made ready for the panels: everything that need not be worked out each frame. */
+final class Board {
     /** Shown before the first exit and after the last opening (s). */
     private static final double MARGIN_S = 20;
 
@@ -35,7 +32,7 @@ public final class Board {
     private final double[] findings_s;
     private final int number;
 
-    public Board(Recording recording, Words words) {
+    Board(Recording recording, Words words) {
         this.recording = recording;
         this.heights = Heights.of(recording.debrief());
         this.strips = new StripBook(recording, heights, words);
@@ -94,7 +91,7 @@ public final class Board {
         return at.stream().mapToDouble(Double::doubleValue).sorted().toArray();
     }
 
-    public Recording recording() {
+    Recording recording() {
         return recording;
     }
 

@@ -42,14 +42,12 @@ final class BoardPart {
     private final Words words;
     private final Figures figures;
     private final Facts facts;
-    private final ChartBook book;
 
-    BoardPart(Debrief debrief, List<Mark> marks, Words words, Figures figures, ChartBook book) {
+    BoardPart(Debrief debrief, List<Mark> marks, Words words, Figures figures) {
         this.debrief = debrief;
         this.marks = marks;
         this.words = words;
         this.figures = figures;
-        this.book = book;
         this.facts = new Facts(debrief.axis(), words, figures);
     }
 
@@ -93,7 +91,7 @@ final class BoardPart {
                         .sorted(Comparator.comparingDouble(BoardPart::separation_m))
                         .limit(CLOSING_CURVES)
                         .toList();
-        return book.draw(
+        return ReportBuilder.chart(
                 new PairCharts(words, figures).closingOf(nearest),
                 "boardclosing",
                 words.get("report.chart.boardClosing"));

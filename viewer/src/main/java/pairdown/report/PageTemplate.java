@@ -37,15 +37,16 @@ final class PageTemplate {
      * The page.
      *
      * @param root what the template calls the model
-     * @throws IOException if the template can't be read
      */
-    static String fill(String template, String root, Object model, Words words) throws IOException {
-        Template page = TEMPLATES.getTemplate(template, Locale.ROOT);
+    static String fill(String template, String root, Object model, Words words) {
         StringWriter out = new StringWriter();
         try {
+            Template page = TEMPLATES.getTemplate(template, Locale.ROOT);
             page.process(Map.of(root, model, "w", textOf(words)), out);
         } catch (TemplateException e) {
             throw new IllegalStateException(template + " and its model disagree", e);
+        } catch (IOException e) {
+            throw new IllegalStateException("the program's own " + template + " can't be read", e);
         }
         return out.toString();
     }

@@ -27,13 +27,11 @@ final class PilotPart {
     private final Debrief debrief;
     private final Words words;
     private final Figures figures;
-    private final ChartBook book;
 
-    PilotPart(Debrief debrief, Words words, Figures figures, ChartBook book) {
+    PilotPart(Debrief debrief, Words words, Figures figures) {
         this.debrief = debrief;
         this.words = words;
         this.figures = figures;
-        this.book = book;
     }
 
     PilotPage page() {
@@ -122,7 +120,8 @@ final class PilotPart {
                         look++);
             }
         }
-        book.draw(controls, "controls", words.get("report.chart.controls")).ifPresent(charts::add);
+        ReportBuilder.chart(controls, "controls", words.get("report.chart.controls"))
+                .ifPresent(charts::add);
         XYChart effectiveness =
                 ChartStyle.chart(
                         ChartStyle.BROAD,
@@ -132,7 +131,7 @@ final class PilotPart {
                         words.locale());
         figure(effectiveness, tail, "effectiveness", span, 0);
         figure(effectiveness, tail, "retardingCoefficient", span, 1);
-        book.draw(effectiveness, "effectiveness", words.get("report.chart.effectiveness"))
+        ReportBuilder.chart(effectiveness, "effectiveness", words.get("report.chart.effectiveness"))
                 .ifPresent(charts::add);
         return charts;
     }

@@ -6,7 +6,6 @@ import pairdown.words.Figures;
 import pairdown.words.Units;
 import pairdown.words.Words;
 
-import java.io.IOException;
 import java.util.List;
 
 /**
@@ -21,11 +20,9 @@ public final class Report {
      * @param marks moments that people marked; their notes go on the board
      * @param units what figures are shown in
      * @param words its texts; numbers are in their locale
-     * @throws IOException if the template can't be read
      */
     public static String html(
-            Debrief debrief, List<Mark> marks, Units units, Words words, Pictures pictures)
-            throws IOException {
+            Debrief debrief, List<Mark> marks, Units units, Words words, Pictures pictures) {
         Figures figures = new Figures(units, words.locale());
         ReportModel model = new ReportBuilder(debrief, marks, words, figures, pictures).build();
         return PageTemplate.fill("report.ftlh", "report", model, words);

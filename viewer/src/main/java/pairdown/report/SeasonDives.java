@@ -101,7 +101,7 @@ final class SeasonDives {
         SeasonDiveCharts charts = new SeasonDiveCharts(page);
         List<Chart> out = new ArrayList<>();
         for (Run run : repeatability.runs()) {
-            ChartBook.alone(
+            ReportBuilder.chart(
                             charts.run(run),
                             "run-" + run.quantity().key(),
                             words.get(
@@ -110,7 +110,7 @@ final class SeasonDives {
                     .ifPresent(out::add);
         }
         if (repeatability.stabilise().cases() > 0) {
-            ChartBook.alone(
+            ReportBuilder.chart(
                             charts.survival(repeatability.stabilise()),
                             "survival",
                             words.get("seasonPage.chart.survival"))

@@ -133,7 +133,7 @@ final class SeasonEnvelope {
 
     private List<Chart> charts() {
         List<Chart> charts = new ArrayList<>();
-        ChartBook.alone(
+        ReportBuilder.chart(
                         new SeasonEnvelopeChart(page).chart(),
                         "envelope",
                         words.get("seasonPage.chart.envelope"))

@@ -5,7 +5,6 @@ import pairdown.words.Figures;
 import pairdown.words.Units;
 import pairdown.words.Words;
 
-import java.io.IOException;
 import java.nio.file.Path;
 
 /** The season's page: step-down, repeatability and envelope, self-contained. */
@@ -18,10 +17,8 @@ public final class SeasonReport {
      * @param units what figures are shown in
      * @param words its texts; numbers are in their locale
      * @param links finds attempts' reports
-     * @throws IOException if the template can't be read
      */
-    public static String html(Season season, Units units, Words words, ReportLinks links)
-            throws IOException {
+    public static String html(Season season, Units units, Words words, ReportLinks links) {
         SeasonBuilder builder =
                 new SeasonBuilder(season, words, new Figures(units, words.locale()), links);
         return PageTemplate.fill("season.ftlh", "season", builder.build(), words);

@@ -41,13 +41,11 @@ final class SvgPen extends AbstractGraphics2D {
         private final String name;
         private final StringBuilder body = new StringBuilder();
         private final Map<String, String> clips = new HashMap<>();
-        private final Outlines outlines;
         private Path2D line = new Path2D.Double();
         private String look = "";
 
-        Page(String name, Outlines outlines) {
+        Page(String name) {
             this.name = name;
-            this.outlines = outlines;
         }
 
         /**
@@ -72,14 +70,9 @@ final class SvgPen extends AbstractGraphics2D {
                     && end.distance(start[0], start[1]) < 1e-6;
         }
 
-        /** A clip would move with a shared outline, so only what is not clipped is shared. */
-        void fill(Shape shape, String fillLook, String clipped) {
+        void fill(Shape shape, String fillLook) {
             flush();
-            if (clipped.isEmpty()) {
-                body.append(outlines.element(shape, fillLook));
-            } else {
-                write(shape, fillLook + clipped);
-            }
+            write(shape, fillLook);
         }
 
         void flush() {
@@ -112,10 +105,10 @@ final class SvgPen extends AbstractGraphics2D {
     /**
      * @param name begins the ids inside; unique within a page
      */
-    SvgPen(String name, Outlines outlines) {
+    SvgPen(String name) {
         super(true);
         this.gc = new GraphicContext();
-        this.page = new Page(name, outlines);
+        this.page = new Page(name);
     }
 
     private SvgPen(SvgPen other) {
@@ -132,7 +125,7 @@ final class SvgPen extends AbstractGraphics2D {
     @Override
     public void fill(Shape shape) {
         if (opacity() > 0) {
-            page.fill(placed(shape), paint("fill", getColor()), clipped());
+            page.fill(placed(shape), paint("fill", getColor()) + clipped());
         }
     }
 

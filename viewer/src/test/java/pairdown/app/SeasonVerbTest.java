@@ -2,6 +2,7 @@ package pairdown.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -13,6 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -53,6 +56,33 @@ class SeasonVerbTest {
         assertTrue(json.path("envelope").path("machines").isArray());
         assertEquals(ExitStatus.DONE, Main.run("season", folder.toString()));
         assertEquals(json, new JsonMapper().readTree(out.resolve("season.json").toFile()));
+    }
+
+    @Test
+    void resultsAreMadeAgainOnlyWhereTheyWouldDiffer() throws Exception {
+        sample("01");
+        Path page = folder.resolve("season/season.html");
+        Main.run("season", folder.toString());
+        FileTime long_ago = FileTime.from(Instant.parse("2031-06-02T09:00:00Z"));
+        for (String name : List.of("season.html", "season.json", "attempts.csv", "segments.csv")) {
+            Files.setLastModifiedTime(page.resolveSibling(name), long_ago);
+        }
+        Files.setLastModifiedTime(page.resolveSibling(".made-from"), long_ago);
+        Main.run("season", folder.toString());
+        assertEquals(long_ago, Files.getLastModifiedTime(page), "nothing changed");
+        Main.run("season", folder.toString(), "--units", "metric");
+        assertTrue(Files.readString(page).contains(" km/h"), "other units");
+        Main.run("season", folder.toString());
+        Files.delete(page);
+        Main.run("season", folder.toString());
+        assertTrue(Files.isRegularFile(page), "deleted");
+        Files.writeString(page, "overwritten by hand");
+        Main.run("season", folder.toString());
+        assertTrue(Files.readString(page).contains("<svg "), "changed by hand");
+        Files.writeString(folder.resolve("01/marks.json"), "{\"marks\": []}");
+        Files.setLastModifiedTime(page, long_ago);
+        Main.run("season", folder.toString());
+        assertNotEquals(long_ago, Files.getLastModifiedTime(page), "a file of an attempt changed");
     }
 
     @Test

@@ -58,7 +58,7 @@ final class PanelGallery {
             Recording recording = Recording.of(debrief);
             ViewState view = new ViewState(debrief);
             playback = view.playback();
-            panels.show(new Board(recording, Words.of(Locale.ENGLISH)), view, operator);
+            panels.show(recording, view, operator);
             moment = new Moment(recording);
             sizes = Sizes.atPercent(percent);
         }

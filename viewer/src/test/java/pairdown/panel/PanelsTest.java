@@ -48,7 +48,7 @@ class PanelsTest {
     private double percent = 100;
 
     PanelsTest() {
-        panels.show(new Board(RECORDING, Words.of(Locale.ENGLISH)), view, operator);
+        panels.show(RECORDING, view, operator);
         playback.seek(SyntheticDebrief.JOINED_S + 6);
     }
 

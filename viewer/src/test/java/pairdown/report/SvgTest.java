@@ -36,7 +36,7 @@ class SvgTest {
         Graphics2D g = wanted.createGraphics();
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         chart().paint(g, WIDTH, HEIGHT);
-        BufferedImage shown = rendered(Svg.of(chart(), "c", "a chart", Outlines.inPlace()));
+        BufferedImage shown = rendered(Svg.of(chart(), "c", "a chart"));
         int inked = 0;
         int apart = 0;
         for (int y = 0; y < HEIGHT; y++) {
@@ -55,7 +55,7 @@ class SvgTest {
 
     @Test
     void piecesOfALineThatMeetAreOnePath() {
-        SvgPen pen = new SvgPen("p", Outlines.inPlace());
+        SvgPen pen = new SvgPen("p");
         pen.setColor(Color.RED);
         pen.setStroke(new BasicStroke(2, BasicStroke.CAP_BUTT, 0, 10, new float[] {8, 5}, 0));
         pen.draw(new Line2D.Double(0, 0, 10, 5));
@@ -69,7 +69,7 @@ class SvgTest {
 
     @Test
     void whatIsOutsideTheClipIsNotSeen() throws TranscoderException {
-        SvgPen pen = new SvgPen("p", Outlines.inPlace());
+        SvgPen pen = new SvgPen("p");
         pen.setClip(new Rectangle(0, 0, 50, 50));
         pen.setColor(Color.BLACK);
         pen.fill(new Rectangle(0, 0, 100, 100));
@@ -103,7 +103,7 @@ class SvgTest {
 
     @Test
     void theLabelIsEscaped() {
-        String svg = Svg.of(chart(), "c", "less < \"more\" & so on", Outlines.inPlace());
+        String svg = Svg.of(chart(), "c", "less < \"more\" & so on");
         assertTrue(svg.contains("less &lt; &quot;more&quot; &amp; so on"));
         assertFalse(svg.contains("null"));
     }
