@@ -231,9 +231,7 @@ public final class IsoTime {
     }
 
     private void blanks() {
-        while (at >= 0
-                && at < text.length()
-                && (text.charAt(at) == ' ' || text.charAt(at) == '\t')) {
+        while (at >= 0 && at < text.length() && text.charAt(at) <= ' ') {
             at++;
         }
     }

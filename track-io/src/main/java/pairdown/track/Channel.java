@@ -1,8 +1,11 @@
 package pairdown.track;
 
-import java.util.Arrays;
-import java.util.Optional;
 import pairdown.units.Dimension;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What a column of a log measures. {@link #key()} is its spelling in files, which ends in the unit
@@ -55,6 +58,9 @@ public enum Channel {
     RUDDER("rudder_pct", Dimension.SHARE),
     AILERON("aileron_pct", Dimension.SHARE);
 
+    private static final Map<String, Channel> BY_KEY =
+            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Channel::key, c -> c));
+
     private final String key;
     private final Optional<Dimension> dimension;
     private final boolean needsDouble;
@@ -99,6 +105,6 @@ public enum Channel {
     }
 
     public static Optional<Channel> ofKey(String key) {
-        return Arrays.stream(values()).filter(c -> c.key.equals(key)).findFirst();
+        return Optional.ofNullable(BY_KEY.get(key));
     }
 }

@@ -1,12 +1,13 @@
 package pairdown.format.igc;
 
+import pairdown.format.source.Notes;
+import pairdown.format.source.Numbers;
+import pairdown.track.Channel;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import pairdown.format.source.Notes;
-import pairdown.format.source.Numbers;
-import pairdown.track.Channel;
 
 /**
  * A field added to B records by an I record, or to K records by a J record.
@@ -14,8 +15,9 @@ import pairdown.track.Channel;
  * @param code three letters
  * @param from offset of its first byte, from 0
  * @param to offset after its last
+ * @param meaning what its value becomes, if that is known here
  */
-record IgcExtension(String code, int from, int to) {
+record IgcExtension(String code, int from, int to, Optional<Meaning> meaning) {
     /**
      * What a code's value becomes.
      *
@@ -45,12 +47,12 @@ record IgcExtension(String code, int from, int to) {
                     Map.entry("ACY", new Meaning(Channel.LATERAL_LOAD, 2, 1)),
                     Map.entry("ACZ", new Meaning(Channel.NORMAL_LOAD, 2, 1)));
 
-    int length() {
-        return to - from;
+    private static IgcExtension of(String code, int from, int to) {
+        return new IgcExtension(code, from, to, Optional.ofNullable(MEANINGS.get(code)));
     }
 
-    Optional<Meaning> meaning() {
-        return Optional.ofNullable(MEANINGS.get(code));
+    int length() {
+        return to - from;
     }
 
     /** The value in the channel's unit; NaN if the bytes are no number. */
@@ -67,7 +69,7 @@ record IgcExtension(String code, int from, int to) {
             int end = number(record, at + 2);
             String code = record.substring(at + 4, at + 7);
             if (start > firstFree && end >= start && code.matches("[A-Z0-9]{3}")) {
-                found.add(new IgcExtension(code, start - 1, end));
+                found.add(of(code, start - 1, end));
             } else {
                 notes.skip(line, "extension '" + record.substring(at, at + 7) + "' can't be");
             }

@@ -10,9 +10,11 @@ import pairdown.format.source.Xml;
 import pairdown.time.IsoTime;
 import pairdown.track.Channel;
 
+import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -24,6 +26,9 @@ import javax.xml.stream.XMLStreamReader;
  * told.
  */
 final class KmlTrack {
+    /** Elements whose text is read. */
+    private static final Set<String> TOLD = Set.of("when", "coord", "value", "altitudeMode");
+
     private final Rows rows;
     private final Notes notes;
     private final Longs whens = new Longs();
@@ -42,6 +47,7 @@ final class KmlTrack {
     void read(XMLStreamReader xml) throws XMLStreamException {
         int depth = 1;
         String name = "";
+        boolean told = false;
         StringBuilder text = new StringBuilder();
         Optional<Doubles> array = Optional.empty();
         while (depth > 0) {
@@ -50,15 +56,22 @@ final class KmlTrack {
                     depth++;
                     name = Xml.localName(xml);
                     text.setLength(0);
+                    told = TOLD.contains(name);
                     if (name.equals("SimpleArrayData")) {
                         array = array(Xml.attribute(xml, "name"));
                     }
                 }
-                case XMLStreamConstants.CHARACTERS -> text.append(xml.getText());
+                case XMLStreamConstants.CHARACTERS -> {
+                    if (told) {
+                        text.append(xml.getText());
+                    }
+                }
                 case XMLStreamConstants.END_ELEMENT -> {
                     depth--;
-                    end(Xml.localName(xml), text.toString().strip(), array, xml);
-                    text.setLength(0);
+                    if (told) {
+                        end(name, text.toString(), array, xml);
+                    }
+                    told = false;
                 }
                 default -> {}
             }
@@ -78,17 +91,29 @@ final class KmlTrack {
             }
             case "coord" -> coordinate(text);
             case "value" -> array.ifPresent(a -> a.add(Numbers.parse(text)));
-            case "altitudeMode" -> aboveGround = text.equals("relativeToGround");
+            case "altitudeMode" -> aboveGround = text.strip().equals("relativeToGround");
             default -> {}
         }
     }
 
     private void coordinate(String text) {
-        String[] parts = text.split("[\\s,]+", -1);
+        byte[] bytes = text.getBytes(StandardCharsets.ISO_8859_1);
+        int at = 0;
         for (int i = 0; i < 3; i++) {
-            coordinates.add(i < parts.length ? Numbers.parse(parts[i]) : Double.NaN);
+            while (at < bytes.length && parts(bytes[at])) {
+                at++;
+            }
+            int from = at;
+            while (at < bytes.length && !parts(bytes[at])) {
+                at++;
+            }
+            coordinates.add(Numbers.parse(bytes, from, at, (byte) '.'));
         }
         whensBefore.add(whens.size());
+    }
+
+    private static boolean parts(byte b) {
+        return (b >= 0 && b <= ' ') || b == ',';
     }
 
     /** Makes rows of what was read: all of it, or what came before a break. */

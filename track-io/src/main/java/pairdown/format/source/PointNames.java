@@ -42,10 +42,25 @@ public final class PointNames {
 
     /** The channel of a name, in SI units as these formats have them. */
     public static Optional<Channel> channel(String name) {
+        Channel plain = NAMES.get(name);
+        if (plain != null) {
+            return Optional.of(plain);
+        }
         Optional<Channel> own = Channel.ofKey(name);
         return own.isPresent()
                 ? own.filter(channel -> !PLACE.contains(channel))
-                : Optional.ofNullable(
-                        NAMES.get(name.toLowerCase(Locale.ROOT).replaceAll("[_\\- ]", "")));
+                : Optional.ofNullable(NAMES.get(bare(name)));
+    }
+
+    /** Small letters, without what parts words. */
+    private static String bare(String name) {
+        StringBuilder bare = new StringBuilder(name.length());
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            if (c != '_' && c != '-' && c != ' ') {
+                bare.append(c);
+            }
+        }
+        return bare.toString().toLowerCase(Locale.ROOT);
     }
 }
