@@ -36,7 +36,8 @@ record ExitTemplate(double settle_s, double forward_m, double drop_m) {
             body.feel(Vec3.ZERO, density_kgpm3);
             double open = Math.max(0, Math.min(1, (t_s - 1) / 4));
             double[] pose = {0.15 + 1.05 * open, 0.55 - 0.21 * open};
-            body.pose(target_mps.minus(body.velocity_mps).times(DAMPING_PERS), open, pose, STEP_S);
+            Vec3 want = target_mps.minus(body.velocity_mps).times(DAMPING_PERS);
+            body.pose(FlyerPilot.limited(want, target_mps), open, pose, STEP_S);
             body.step(Vec3.ZERO, 0, STEP_S);
             double off_mps = Math.abs(body.velocity_mps.norm() - target_mps.norm());
             if (off_mps > 1.5 || Math.abs(body.velocity_mps.z() + sink_mps) > 1.0) {

@@ -59,8 +59,8 @@ final class FlyerBody {
     /** Looks at the air: to be called before a pose is taken and a step made. */
     void feel(Vec3 wind_mps, double density_kgpm3) {
         airVelocity_mps = velocity_mps.minus(wind_mps);
-        double speed_mps = Math.max(0.5, airVelocity_mps.norm());
-        along = airVelocity_mps.times(1 / speed_mps);
+        double speed_mps = airVelocity_mps.norm();
+        along = speed_mps > 0.5 ? airVelocity_mps.times(1 / speed_mps) : new Vec3(0, 0, -1);
         dynamicPressure_Pa = 0.5 * density_kgpm3 * speed_mps * speed_mps;
         Vec3 level = new Vec3(airVelocity_mps.x(), airVelocity_mps.y(), 0);
         if (level.normSquared() > 16) {

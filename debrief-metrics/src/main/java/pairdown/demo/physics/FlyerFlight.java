@@ -1,5 +1,6 @@
 package pairdown.demo.physics;
 
+import pairdown.atmosphere.Atmosphere;
 import pairdown.vector.Vec3;
 
 import java.util.Random;
@@ -15,6 +16,14 @@ final class FlyerFlight {
     private static final double HOME_MPS = 36;
 
     private static final double HOME_SINK_MPS = 15.5;
+    private static final double RUN_OUT_MPS2 = 2.5;
+
+    /** Quickness of the legs that take the landing up (1/s). */
+    private static final double KNEES_PERS = 9;
+
+    /** A turn of more than this goes outward, away from the lead and the other side. */
+    private static final double HALF_BACK_RAD = 1.0;
+
     private static final double HOME_TURN_RADPS = 0.12;
 
     private final FlyerPlan plan;
@@ -91,7 +100,15 @@ final class FlyerFlight {
     }
 
     boolean isJoining() {
-        return pilot.task() == FlyerPilot.Task.JOIN && Double.isNaN(opened_s);
+        return pilot.task() == FlyerPilot.Task.JOIN && isInSuit();
+    }
+
+    boolean isDone() {
+        return pilot.isDone();
+    }
+
+    boolean isInSuit() {
+        return Double.isNaN(opened_s);
     }
 
     void breakOff(double time_s) {
@@ -101,7 +118,13 @@ final class FlyerFlight {
     /** What a logger on its body feels: ahead, right, away from the belly (g). */
     Vec3 load_g() {
         Vec3 blow_g = new Vec3(-0.4, -0.6 * plan.side().sign(), 0.7).times(grip.blow_g());
-        return landed ? new Vec3(0, 0, 1) : body.load_g().plus(blow_g);
+        return landed ? standing_g() : body.load_g().plus(blow_g);
+    }
+
+    private Vec3 standing_g() {
+        Vec3 level = new Vec3(body.felt_mps2.x(), body.felt_mps2.y(), 0);
+        double up_mps2 = body.felt_mps2.z();
+        return new Vec3(-level.norm(), 0, up_mps2).times(1 / Atmosphere.GRAVITY_MPS2);
     }
 
     /** What its hand does to the lead, in the lead's body axes. */
@@ -109,7 +132,12 @@ final class FlyerFlight {
         return push;
     }
 
-    void step(LeadView lead, double time_s, double dt_s) {
+    /**
+     * One step.
+     *
+     * @param clear_mps to be added to where it wants to go, away from other flyers
+     */
+    void step(LeadView lead, Vec3 clear_mps, double time_s, double dt_s) {
         push = Push.NONE;
         if (landed) {
             stand(dt_s);
@@ -128,7 +156,7 @@ final class FlyerFlight {
         if (!Double.isNaN(opened_s)) {
             canopy.step(body, time_s - opened_s, agl_m, dt_s);
         } else {
-            flySuit(lead, time_s, dt_s);
+            flySuit(lead, clear_mps, time_s, dt_s);
             hand_N = hand(lead, time_s, dt_s);
             roll_rad = rolled_rad(lead);
         }
@@ -138,7 +166,7 @@ final class FlyerFlight {
         }
     }
 
-    private void flySuit(LeadView lead, double time_s, double dt_s) {
+    private void flySuit(LeadView lead, Vec3 clear_mps, double time_s, double dt_s) {
         double in_s = time_s - exit_s;
         if (in_s < plan.tumble_s()) {
             body.take(0, FlyerBody.SMALL_DRAG_M2, 0, 4, dt_s);
@@ -152,8 +180,8 @@ final class FlyerFlight {
         };
         Vec3 wanted =
                 pilot.task() == FlyerPilot.Task.GONE
-                        ? home_mps2()
-                        : pilot.wanted_mps2(body, lead, grip, time_s, dt_s);
+                        ? home_mps2().plus(clear_mps.times(0.5))
+                        : pilot.wanted_mps2(body, lead, grip, clear_mps, time_s, dt_s);
         body.pose(wanted, open, pose, dt_s);
     }
 
@@ -163,6 +191,9 @@ final class FlyerFlight {
         double now_rad = Route.course_rad(air_mps);
         Vec3 to_m = home_m.minus(body.place_m);
         double off_rad = Route.wrapped(Route.course_rad(to_m) - now_rad);
+        if (Math.abs(off_rad) > HALF_BACK_RAD) {
+            off_rad = Math.PI * plan.side().sign();
+        }
         double turn_radps = LeadPilot.bounded(0.3 * off_rad, -HOME_TURN_RADPS, HOME_TURN_RADPS);
         Vec3 ahead = Route.ahead(now_rad);
         Vec3 wanted_mps = ahead.times(HOME_MPS).plus(new Vec3(0, 0, -HOME_SINK_MPS));
@@ -188,19 +219,24 @@ final class FlyerFlight {
         Vec3 inner = lead.wake().wind_mps(body.place_m.minus(out));
         Vec3 outer = lead.wake().wind_mps(body.place_m.plus(out));
         double uneven_mps = inner.z() - outer.z();
-        return plan.side().sign() * LeadPilot.bounded(0.03 * uneven_mps, -0.12, 0.12);
+        return plan.side().sign() * LeadPilot.bounded(0.01 * uneven_mps, -0.05, 0.05);
     }
 
-    /** Runs out the landing and stands. */
+    /** Gives at the knees, runs out the landing and stands. */
     private void stand(double dt_s) {
-        double speed_mps = body.velocity_mps.norm();
-        double next_mps = Math.max(0, speed_mps - 2.5 * dt_s);
-        double off_m = air.aboveGround_m(body.place_m);
-        Vec3 level = new Vec3(body.velocity_mps.x(), body.velocity_mps.y(), 0);
-        body.velocity_mps =
-                level.norm() < 0.05 ? Vec3.ZERO : level.times(next_mps / Math.max(0.05, speed_mps));
-        body.place_m =
-                body.place_m.plus(body.velocity_mps.times(dt_s)).minus(new Vec3(0, 0, off_m));
-        body.felt_mps2 = new Vec3(0, 0, 9.80665);
+        Vec3 v_mps = body.velocity_mps;
+        double speed_mps = Math.hypot(v_mps.x(), v_mps.y());
+        double kept = speed_mps < 0.05 ? 0 : Math.max(0, 1 - RUN_OUT_MPS2 * dt_s / speed_mps);
+        double deep_m = air.aboveGround_m(body.place_m);
+        double rise_mps2 = -deep_m * KNEES_PERS * KNEES_PERS - 2 * KNEES_PERS * v_mps.z();
+        boolean still = Math.abs(deep_m) < 1e-3 && Math.abs(v_mps.z()) < 1e-2;
+        double up_mps = still ? 0 : v_mps.z() + rise_mps2 * dt_s;
+        body.velocity_mps = new Vec3(v_mps.x() * kept, v_mps.y() * kept, up_mps);
+        body.place_m = body.place_m.plus(body.velocity_mps.times(dt_s));
+        body.felt_mps2 =
+                body.velocity_mps
+                        .minus(v_mps)
+                        .times(1 / dt_s)
+                        .plus(new Vec3(0, 0, Atmosphere.GRAVITY_MPS2));
     }
 }

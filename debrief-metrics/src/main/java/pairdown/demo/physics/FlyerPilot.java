@@ -14,11 +14,22 @@ import java.util.Random;
  * A flyer's eyes and judgement from the opening of the suit to the break-off: which place to go to,
  * how fast, and the acceleration to ask of the body. Sees everything 0.4 s late; follows the lead's
  * own acceleration; wanders about its aim by 0.35 m/s, less when very near. Asks no more than 1.2
- * along, 2 up and 3 m/s² sideways of the lead's path. Common practice, no published source.
+ * along, 2 up and 3 m/s² sideways of the lead's path, but dives for speed when far too slow. Common
+ * practice, no published source.
  */
 final class FlyerPilot {
     private static final double ALONG_MPS2 = 1.2;
     private static final double UP_MPS2 = 2;
+
+    /** Far too slow, a flyer dives for speed: down by up to this. */
+    private static final double DIVE_MPS2 = 4.5;
+
+    /** Far from steady flight it pulls harder, by this share of what is wanted beyond … */
+    private static final double FAR_SHARE = 0.4;
+
+    /** … this. */
+    private static final double FAR_MPS2 = 4;
+
     private static final double SIDE_MPS2 = 3;
     private static final double SPEED_PERS = 0.9;
     private static final double PLACE_PERS = 0.25;
@@ -31,8 +42,28 @@ final class FlyerPilot {
 
     private static final double MOST_CLOSING_MPS = 12;
 
+    private static final double LEARNS_NEAR_M = 8;
+    private static final double LEARNS_WITHIN_M = 2.5;
+    private static final double LEARNS_UNDER_MPS = 0.7;
+    private static final double LEARNING_PERS2 = 0.05;
+    private static final double MOST_LEARNED_MPS = 0.5;
+    private static final double CALMEST = 0.15;
+    private static final double CALM_M = 20;
+
+    /** The last metre is flown at no less than this. */
+    private static final double REACHING_MPS = 0.4;
+
+    /** Further off than this a flyer reaching for the tip has missed it and begins again (m). */
+    private static final double MISSED_M = 4.2;
+
+    /** A hand reaches up to the tip: the flyer comes a little below it and hangs on it (m). */
+    private static final double BELOW_M = 0.42;
+
+    private static final double OUTWARD_MPS = 1.5;
+    private static final double INBOARD_M = 0.35;
+
     /** While gripping, the flyer leans on the hand by this much (m/s²). */
-    private static final Vec3 LEAN_MPS2 = new Vec3(-0.35, 0, -0.9);
+    private static final Vec3 LEAN_MPS2 = new Vec3(-0.35, 0, -1.2);
 
     private static final ClosingLimit LIMIT = new ClosingLimit(ClosureSettings.DEFAULT);
 
@@ -51,8 +82,10 @@ final class FlyerPilot {
     private int step;
     private double reached_s = Double.NaN;
     private double left_s = Double.NaN;
+    private Vec3 learned_mps = Vec3.ZERO;
     private boolean passing;
     private boolean passed;
+    private boolean done;
 
     FlyerPilot(FlyerPlan plan, Random random) {
         this.plan = plan;
@@ -66,8 +99,13 @@ final class FlyerPilot {
         return task;
     }
 
+    /** Whether it has done what it came for and waits for those further out to leave. */
+    boolean isDone() {
+        return done;
+    }
+
     boolean gripsNow() {
-        return task == Task.JOIN && step < steps.size() && steps.get(step).grips();
+        return task == Task.JOIN && !done && step < steps.size() && steps.get(step).grips();
     }
 
     /** Breaks off. */
@@ -79,39 +117,67 @@ final class FlyerPilot {
     }
 
     /** The acceleration asked for (m/s², east, north, up), as decided a reaction time ago. */
-    Vec3 wanted_mps2(FlyerBody body, LeadView lead, Grip grip, double time_s, double dt_s) {
+    Vec3 wanted_mps2(
+            FlyerBody body, LeadView lead, Grip grip, Vec3 clear_mps, double time_s, double dt_s) {
         for (Wander w : wander) {
             w.step(dt_s);
         }
         Vec3 now =
                 switch (task) {
-                    case JOIN -> join(body, lead, grip, time_s);
-                    case LEAVE -> leaving(body, lead, time_s);
+                    case JOIN -> join(body, lead, grip, clear_mps, time_s, dt_s);
+                    case LEAVE -> leaving(body, lead, clear_mps, time_s);
                     case GONE -> Vec3.ZERO;
                 };
         seen.addLast(now);
         return seen.size() * dt_s > DELAY_S ? seen.removeFirst() : seen.getFirst();
     }
 
-    private Vec3 join(FlyerBody body, LeadView lead, Grip grip, double time_s) {
+    private Vec3 join(
+            FlyerBody body, LeadView lead, Grip grip, Vec3 clear_mps, double time_s, double dt_s) {
         if (plan.behaviour() instanceof Behaviour.Through t) {
-            return through(body, lead, t, time_s);
+            return through(body, lead, t);
         }
         Steps.Step now = steps.get(step);
-        Vec3 aim_m = aim_m(lead, now.gap_m());
-        Vec3 off_m = aim_m.minus(body.place_m);
+        Vec3 outward_m = outward_m(body, lead);
+        Vec3 below_m = new Vec3(0, 0, now.grips() ? -BELOW_M : 0);
+        Vec3 off_m = aim_m(lead, now.gap_m()).plus(outward_m).plus(below_m).minus(body.place_m);
         Vec3 relative_mps = body.velocity_mps.minus(lead.velocity_mps());
         progress(now, off_m.norm(), relative_mps.norm(), grip, time_s);
         double gap_m = lead.slot_m(plan.side()).minus(body.place_m).norm();
-        double most_mps = Math.min(MOST_CLOSING_MPS, CARE * LIMIT.at(gap_m));
+        double most_mps =
+                outward_m.normSquared() > 0
+                        ? OUTWARD_MPS
+                        : Math.min(MOST_CLOSING_MPS, CARE * LIMIT.at(gap_m));
         Vec3 closing = toward(off_m, most_mps, gap_m);
-        double calm = Math.min(1, (0.3 + gap_m / 20)) * (grip.isHolding() ? 0.3 : 1);
+        if (now.grips() && !grip.isHolding() && closing.norm() < REACHING_MPS) {
+            closing = off_m.unit().times(REACHING_MPS);
+        }
+        learn(off_m, relative_mps.norm(), now.gap_m(), grip, dt_s);
+        double calm = Math.min(1, CALMEST + gap_m / CALM_M) * (grip.isHolding() ? 0.3 : 1);
         Vec3 lean =
                 grip.isHolding()
                         ? lead.level(LEAN_MPS2.x(), LEAN_MPS2.y(), LEAN_MPS2.z())
                         : Vec3.ZERO;
         Vec3 base_mps = now.gap_m() < 4 ? lead.slotVelocity_mps(plan.side()) : lead.velocity_mps();
-        return asked(body, lead, base_mps.plus(closing).plus(wandering(calm))).plus(lean);
+        return asked(
+                        body,
+                        lead,
+                        base_mps.plus(closing)
+                                .plus(learned_mps)
+                                .plus(clear_mps)
+                                .plus(wandering(calm)))
+                .plus(lean);
+    }
+
+    /** What the air beside the wing does all the time is learned, near the aim. */
+    private void learn(Vec3 off_m, double relative_mps, double gap_m, Grip grip, double dt_s) {
+        boolean calm = off_m.norm() < LEARNS_WITHIN_M && relative_mps < LEARNS_UNDER_MPS;
+        if (grip.isHolding() || !calm || gap_m > LEARNS_NEAR_M) {
+            return;
+        }
+        Vec3 more = learned_mps.plus(off_m.times(LEARNING_PERS2 * dt_s));
+        double size = more.norm();
+        learned_mps = size > MOST_LEARNED_MPS ? more.times(MOST_LEARNED_MPS / size) : more;
     }
 
     /** Speed toward an aim: in proportion near it, no more than a limit far from it. */
@@ -129,6 +195,14 @@ final class FlyerPilot {
                 : slot_m.plus(lead.level(-0.707 * gap_m, sign * 0.707 * gap_m, 0));
     }
 
+    /** Nobody stays behind the wing: from inboard of the slot a flyer goes out first. */
+    private Vec3 outward_m(FlyerBody body, LeadView lead) {
+        int sign = plan.side().sign();
+        Vec3 off_m = body.place_m.minus(lead.slot_m(plan.side()));
+        boolean behindWing = sign * off_m.dot(lead.right()) < -INBOARD_M && off_m.norm() < 15;
+        return behindWing ? lead.level(0, sign * 3, 0) : Vec3.ZERO;
+    }
+
     private void progress(
             Steps.Step now, double away_m, double relative_mps, Grip grip, double time_s) {
         boolean there =
@@ -138,18 +212,23 @@ final class FlyerPilot {
         if (Double.isNaN(reached_s) && there) {
             reached_s = time_s;
         }
+        if (now.grips() && !grip.isHolding() && away_m > MISSED_M) {
+            step--;
+            learned_mps = Vec3.ZERO;
+            return;
+        }
         if (time_s - reached_s >= now.hold_s()) {
-            reached_s = Double.NaN;
-            if (step == steps.size() - 1) {
-                leave(time_s);
-            } else {
+            reached_s = step < steps.size() - 1 ? Double.NaN : reached_s;
+            if (step < steps.size() - 1) {
                 step++;
+            } else {
+                done = true;
             }
         }
     }
 
     /** In too fast, past the slot on its outer side and out ahead. */
-    private Vec3 through(FlyerBody body, LeadView lead, Behaviour.Through t, double time_s) {
+    private Vec3 through(FlyerBody body, LeadView lead, Behaviour.Through t) {
         int sign = plan.side().sign();
         Vec3 slot_m = lead.slot_m(plan.side());
         Vec3 start_m =
@@ -165,21 +244,19 @@ final class FlyerPilot {
         Vec3 off_m = aim_m.minus(body.place_m);
         double fast_mps = LIMIT.at(plan.gate_m()) + t.excess_mps();
         double most_mps = passing ? fast_mps : Math.min(8, CARE * LIMIT.at(gap_m));
-        if (passed && off_m.norm() < 20) {
-            leave(time_s);
-        }
+        done |= passed && off_m.norm() < 20;
         Vec3 closing = passing ? off_m.unit().times(fast_mps) : toward(off_m, most_mps, gap_m);
         return asked(body, lead, lead.velocity_mps().plus(closing).plus(wandering(1)));
     }
 
     /** Outward, slower and higher than the lead, until well clear. */
-    private Vec3 leaving(FlyerBody body, LeadView lead, double time_s) {
+    private Vec3 leaving(FlyerBody body, LeadView lead, Vec3 clear_mps, double time_s) {
         double gap_m = lead.slot_m(plan.side()).minus(body.place_m).norm();
         if ((time_s - left_s > 5 && gap_m > 45) || time_s - left_s > 12) {
             task = Task.GONE;
         }
         Vec3 away = lead.level(-2, 11 * plan.side().sign(), 2.5);
-        return asked(body, lead, lead.velocity_mps().plus(away));
+        return asked(body, lead, lead.velocity_mps().plus(away).plus(clear_mps));
     }
 
     private Vec3 wandering(double share) {
@@ -187,18 +264,22 @@ final class FlyerPilot {
                 .times(WANDER_MPS * share);
     }
 
-    /** The acceleration toward a velocity, within what the pose gives about the lead's own. */
+    /** The acceleration toward a velocity, the lead's own added. */
     private static Vec3 asked(FlyerBody body, LeadView lead, Vec3 velocity_mps) {
         Vec3 want = velocity_mps.minus(body.velocity_mps).times(SPEED_PERS);
-        Vec3 along = lead.velocity_mps().unit();
-        Vec3 right = lead.right();
+        return limited(want, lead.velocity_mps()).plus(lead.acceleration_mps2());
+    }
+
+    /** What of a wanted acceleration the pose gives, about steady flight along a path. */
+    static Vec3 limited(Vec3 want, Vec3 path_mps) {
+        Vec3 along = path_mps.unit();
+        Vec3 right = new Vec3(along.y(), -along.x(), 0).unit();
         Vec3 up = right.cross(along).unit();
-        Vec3 kept =
-                along.times(LeadPilot.bounded(want.dot(along), -ALONG_MPS2, ALONG_MPS2))
-                        .plus(
-                                right.times(
-                                        LeadPilot.bounded(want.dot(right), -SIDE_MPS2, SIDE_MPS2)))
-                        .plus(up.times(LeadPilot.bounded(want.dot(up), -UP_MPS2, UP_MPS2)));
-        return kept.plus(lead.acceleration_mps2());
+        double slow = Math.max(0, want.dot(along) - ALONG_MPS2);
+        double down_mps2 = Math.min(DIVE_MPS2, UP_MPS2 + slow);
+        double up_mps2 = UP_MPS2 + FAR_SHARE * Math.max(0, want.norm() - FAR_MPS2);
+        return along.times(LeadPilot.bounded(want.dot(along), -ALONG_MPS2, ALONG_MPS2))
+                .plus(right.times(LeadPilot.bounded(want.dot(right), -SIDE_MPS2, SIDE_MPS2)))
+                .plus(up.times(LeadPilot.bounded(want.dot(up) - slow, -down_mps2, up_mps2)));
     }
 }

@@ -45,14 +45,17 @@ final class FlyerTrack {
         this.exit_s = exitRow * Simulation.STEP_S;
         this.stands_m = new Vec3(1.2 * place, -0.6 * (place % 2), 0);
         this.seat_m = new Vec3(1.2 - 0.3 * (place - place % 2), place % 2 == 0 ? -0.5 : 0.5, 0.6);
-        Vec3 home_m = new Vec3(-60 + 45 * (place % 4), 120 + 11.25 * (place - place % 4), 0);
+        Vec3 right = ship.right(exitRow);
+        Vec3 ahead = new Vec3(-right.y(), right.x(), 0);
+        Vec3 home_m =
+                right.times(plan.side().sign() * (160 + 30 * place)).plus(ahead.times(60 * place));
         this.flight =
                 new FlyerFlight(
                         plan,
                         air,
                         riding_m(exitRow),
                         ship.velocity_mps(exitRow),
-                        ship.right(exitRow),
+                        right,
                         exit_s,
                         scenario.opening_m(),
                         home_m,
@@ -90,7 +93,7 @@ final class FlyerTrack {
         return stands_m.times(1 - s).plus(there_m.times(s));
     }
 
-    void step(LeadView lead, int row) {
+    void step(LeadView lead, Vec3 clear_mps, int row) {
         if (row < place_m.size()) {
             return;
         }
@@ -101,11 +104,30 @@ final class FlyerTrack {
         FlyerBody body = flight.body();
         place_m.add(body.place_m);
         velocity_mps.add(body.velocity_mps);
-        flight.step(lead, row * Simulation.STEP_S, Simulation.STEP_S);
+        flight.step(lead, clear_mps, row * Simulation.STEP_S, Simulation.STEP_S);
         Vec3 felt_g = flight.load_g();
         load[0].add(felt_g.x());
         load[1].add(felt_g.y());
         load[2].add(felt_g.z());
+    }
+
+    FlyerPlan plan() {
+        return plan;
+    }
+
+    /** Where it flies its suit; nothing before the exit and under canopy. */
+    Optional<Vec3> inSuit_m() {
+        return place_m.size() > exitRow && flight.isInSuit()
+                ? Optional.of(flight.body().place_m)
+                : Optional.empty();
+    }
+
+    boolean isJoining() {
+        return flight.isJoining();
+    }
+
+    boolean isDone() {
+        return flight.isDone();
     }
 
     Push push() {

@@ -14,7 +14,7 @@ final class Grip {
     private static final double SLIP_N = 250;
 
     /** A hand reaches this far from where it belongs (m) … */
-    private static final double REACH_M = 0.4;
+    private static final double REACH_M = 0.55;
 
     /** … at this speed (m/s). */
     private static final double REACH_MPS = 1.0;

@@ -11,6 +11,7 @@ import java.util.Random;
 final class LeadFlight {
     static final double FULL_FLAP_DEG = 35;
 
+    private static final double GEAR_PERS = 7;
     private static final double GROUND_PITCH_RAD = 0.03;
 
     private final Air air;
@@ -119,9 +120,11 @@ final class LeadFlight {
                 speed_mps > 1
                         ? body.velocity_mps.times(1 / speed_mps)
                         : Route.ahead(body.heading_rad);
-        body.velocity_mps = new Vec3(ahead.x() * next_mps, ahead.y() * next_mps, 0);
+        double up_mps = up_mps(dt_s);
+        double level = Math.hypot(ahead.x(), ahead.y());
+        body.velocity_mps =
+                new Vec3(ahead.x() * next_mps / level, ahead.y() * next_mps / level, up_mps);
         body.place_m = body.place_m.plus(body.velocity_mps.times(dt_s));
-        keepOnGround();
         body.propeller.step(l, body.airspeed_mps, density_kgpm3, dt_s);
         body.tail.step(0, dt_s);
         settle(dt_s);
@@ -129,9 +132,14 @@ final class LeadFlight {
         controls = new Controls(0, 0, 0, l, controls.flap());
     }
 
-    private void keepOnGround() {
-        double off_m = air.aboveGround_m(body.place_m);
-        body.place_m = body.place_m.minus(new Vec3(0, 0, off_m));
+    /** The wheels' springs: what is left of the sink at touchdown goes within half a second. */
+    private double up_mps(double dt_s) {
+        double deep_m = air.aboveGround_m(body.place_m);
+        double v_mps = body.velocity_mps.z();
+        if (Math.abs(deep_m) < 1e-3 && Math.abs(v_mps) < 1e-2) {
+            return 0;
+        }
+        return v_mps + (-deep_m * GEAR_PERS * GEAR_PERS - 2 * GEAR_PERS * v_mps) * dt_s;
     }
 
     private void settle(double dt_s) {

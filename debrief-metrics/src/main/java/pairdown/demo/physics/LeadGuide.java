@@ -21,9 +21,15 @@ final class LeadGuide {
         STOPPED
     }
 
-    static final double RADIUS_M = 650;
+    private static final double RADIUS_M = 500;
 
-    private static final double CLIMB_MPS = 10.5;
+    /** The run begins this far before the field (m). */
+    private static final double RUN_START_M = 3400;
+
+    /** Ground speed while climbing, for laying out the circles. */
+    private static final double CLIMB_GROUND_MPS = 41;
+
+    private static final double CLIMB_MPS = 11.5;
     private static final double RUN_S = 45;
     private static final double FLAP_S = 10;
     private static final double FINAL_M = 1700;
@@ -61,13 +67,23 @@ final class LeadGuide {
         this.takeOff_s = takeOff_s;
         this.top_m =
                 scenario.ship().map(ShipPlan::exitHeight_m).orElse(ShipPlan.USUAL_HEIGHT_M) + 350;
-        Vec3 start_m = Route.ahead(course_rad).times(-3400);
+        Vec3 start_m = Route.ahead(course_rad).times(-RUN_START_M);
+        this.route = up(parked_m, start_m, course_rad, top_m - air.field_m());
+    }
+
+    /** The way up that is just long enough, by laps and then by the size of the circle. */
+    private static Route up(Vec3 from_m, Vec3 start_m, double course_rad, double climb_m) {
+        double needed_m = climb_m / CLIMB_MPS * CLIMB_GROUND_MPS;
         int laps = 0;
-        Route up;
-        do {
-            up = Route.climb(parked_m, start_m, course_rad, RADIUS_M, -1, laps++);
-        } while (up.length_m() / 44 * CLIMB_MPS * 0.97 < top_m - air.field_m());
-        this.route = up;
+        while (Route.climb(from_m, start_m, course_rad, RADIUS_M, -1, laps + 1).length_m()
+                < needed_m) {
+            laps++;
+        }
+        double radius_m = RADIUS_M;
+        while (Route.climb(from_m, start_m, course_rad, radius_m, -1, laps).length_m() < needed_m) {
+            radius_m += 10;
+        }
+        return Route.climb(from_m, start_m, course_rad, radius_m, -1, laps);
     }
 
     Stage stage() {

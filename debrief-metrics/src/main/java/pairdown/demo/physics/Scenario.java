@@ -53,7 +53,7 @@ public record Scenario(
     }
 
     /**
-     * So many flyers, alternating between the sides, each pair with a gate 15 m further out.
+     * So many flyers, alternating between the sides, each pair with a gate 35 m further out.
      *
      * @throws IllegalArgumentException for more than twelve
      */
@@ -65,7 +65,7 @@ public record Scenario(
         for (int i = 0; i < n; i++) {
             Side side = i % 2 == 0 ? Side.LEFT : Side.RIGHT;
             flyers.add(
-                    FlyerPlan.hold(COLOURS.get(i), side, 30 + 7.5 * (i - i % 2))
+                    FlyerPlan.hold(COLOURS.get(i), side, 30 + 17.5 * (i - i % 2))
                             .withMass(85 + i * 2.5));
         }
         return standard(seed).withFlyers(flyers.toArray(FlyerPlan[]::new));

@@ -16,8 +16,8 @@ final class ShipFlight {
     private static final double RADIUS_M = 600;
     private static final double RUN_S = 45;
     private static final double CLIMB_MPS = 44;
-    private static final double DOWN_MPS = 46;
-    private static final double SINK_MPS = 8;
+    private static final double DOWN_MPS = 50;
+    private static final double SINK_MPS = 10.5;
     private static final double FINAL_M = 1500;
     private static final double SPEED_UP_S = 25;
     private static final double WANDER_MPS = 0.7;
@@ -288,7 +288,8 @@ final class ShipFlight {
         double[] off_m = new double[3];
         double[] speed_mps = new double[3];
         for (int i = 0; i < rows.length; i++) {
-            double free = Math.max(0, Math.min(1, (rows[i].z() - 20) / 100));
+            double low = Math.max(0, Math.min(1, (rows[i].z() - 20) / 300));
+            double free = low * low * (3 - 2 * low);
             for (int axis = 0; axis < 3; axis++) {
                 double pull =
                         0.12 * WANDER_MPS * wish[axis].step(STEP_S)

@@ -29,8 +29,11 @@ public final class Simulation {
     private static final double LEAD_TAKE_OFF_S = 105;
     private static final double LONGEST_S = 2400;
 
-    /** From one jumper to the next (s). */
-    private static final double BETWEEN_EXITS_S = 0.7;
+    /** From one jumper to the next (s), for a few and for many. */
+    private static final double BETWEEN_EXITS_S = 1.5;
+
+    private static final double BETWEEN_MANY_S = 0.8;
+    private static final int FEW = 4;
 
     private static final Vec3 SHIP_STANDS_M = new Vec3(14, 8, 0);
     private static final Vec3 LEAD_STANDS_M = new Vec3(-18, 6, 0);
@@ -41,6 +44,7 @@ public final class Simulation {
     private final LeadLog log;
     private final ExitPlan exitPlan;
     private final List<FlyerTrack> flyers = new ArrayList<>();
+    private final Neighbours neighbours = new Neighbours(flyers);
     private Optional<ShipTrack> ship = Optional.empty();
     private Vec3 ahead = new Vec3(0, 1, 0);
     private Vec3 acceleration_mps2 = Vec3.ZERO;
@@ -82,7 +86,7 @@ public final class Simulation {
             }
         }
         ShipFlight.Exit exit = exitPlan.exit(lead, plan, time_s());
-        double stay_s = BETWEEN_EXITS_S * scenario.flyers().size() + 12;
+        double stay_s = between_s() * scenario.flyers().size() + 12;
         Vec3[] rows =
                 ShipFlight.fly(
                         air,
@@ -97,12 +101,16 @@ public final class Simulation {
         }
     }
 
+    private double between_s() {
+        return scenario.flyers().size() > FEW ? BETWEEN_MANY_S : BETWEEN_EXITS_S;
+    }
+
     private FlyerTrack flyer(int place, ShipFlight.Exit exit, ShipTrack aboard) {
         FlyerPlan plan = scenario.flyers().get(place);
         Random random = Streams.of(scenario.seed(), "flyer " + plan.id());
         double exit_s =
                 exit.time_s()
-                        + BETWEEN_EXITS_S * place
+                        + between_s() * place
                         + plan.exitDelay_s()
                         + 0.1 * random.nextGaussian();
         int exitRow = Math.max(row, (int) Math.rint(exit_s / STEP_S));
@@ -137,7 +145,7 @@ public final class Simulation {
             Push push = Push.NONE;
             LeadView view = view();
             for (FlyerTrack f : flyers) {
-                f.step(view, row);
+                f.step(view, neighbours.clear_mps(f), row);
                 push = push.plus(f.push());
             }
             callOff();
@@ -160,7 +168,7 @@ public final class Simulation {
         boolean diving = lead.guide().stage() == LeadGuide.Stage.DIVE;
         boolean allGone = true;
         for (FlyerTrack f : flyers) {
-            if (low || !diving) {
+            if (low || !diving || neighbours.mayLeave(f)) {
                 f.breakOff(time_s());
             }
             allGone &= f.isGone();
