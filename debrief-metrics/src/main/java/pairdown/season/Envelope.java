@@ -19,7 +19,8 @@ import java.util.TreeMap;
  * @param machines one for each machine and configuration
  * @param overlapArea_m2ps2 of the lead's hulls, one for each configuration, with the flyers'; 0
  *     where they lie apart, absent unless both have one with an area
- * @param overlaps of the lead with each flyer that has a hull with an area
+ * @param overlaps of the lead in each configuration with each flyer, those that have hulls with an
+ *     area
  * @param gap the least distance between the two clouds, in steps of the settings' scales; absent
  *     without points of both
  * @param missingForces by configuration of the lead, where it has flown the target's airspeed; the
@@ -66,11 +67,17 @@ public record Envelope(
     public record Corner(double calibratedAirspeed_mps, double sink_mps) {}
 
     /**
-     * Where the lead's hulls meet one flyer's.
+     * Where the lead's hull in one configuration meets one flyer's.
      *
      * @param polygons what both have round them; none where they lie apart
+     * @param nearest the two nearest points flown
      */
-    public record Overlap(String flyer, double area_m2ps2, List<List<Corner>> polygons) {
+    public record Overlap(
+            String configuration,
+            String flyer,
+            double area_m2ps2,
+            List<List<Corner>> polygons,
+            Gap nearest) {
         public Overlap {
             polygons = polygons.stream().map(List::copyOf).toList();
         }
@@ -117,7 +124,7 @@ public record Envelope(
                 leadRegion.hasArea() && flyerRegion.hasArea()
                         ? OptionalDouble.of(leadRegion.intersection(flyerRegion).area_m2ps2())
                         : OptionalDouble.empty(),
-                leadRegion.hasArea() ? overlaps(machines, leadRegion) : List.of(),
+                overlaps(machines, settings),
                 gap(lead, flyers, settings),
                 forces,
                 target.map(t -> new TargetMark(t, calibrated_mps(t, lead))),
@@ -167,25 +174,36 @@ public record Envelope(
         return Region.union(machines.stream().map(m -> Region.hull(m.segments())).toList());
     }
 
-    private static List<Overlap> overlaps(List<Machine> machines, Region lead) {
+    private static List<Overlap> overlaps(List<Machine> machines, SeasonSettings settings) {
         Map<String, List<Machine>> flyers = new TreeMap<>();
         machines.stream()
                 .filter(Envelope::isFlyer)
                 .forEach(m -> flyers.computeIfAbsent(m.machine(), k -> new ArrayList<>()).add(m));
         List<Overlap> overlaps = new ArrayList<>();
-        flyers.forEach(
-                (name, of) -> {
-                    Region region = region(of);
-                    if (region.hasArea()) {
-                        Region both = lead.intersection(region);
-                        overlaps.add(
-                                new Overlap(
-                                        name,
-                                        both.area_m2ps2(),
-                                        both.polygons().stream().map(Region::corners).toList()));
-                    }
-                });
+        for (Machine lead : machines.stream().filter(Envelope::isLead).toList()) {
+            flyers.forEach((n, of) -> overlap(lead, n, of, settings).ifPresent(overlaps::add));
+        }
         return overlaps;
+    }
+
+    private static Optional<Overlap> overlap(
+            Machine lead, String flyer, List<Machine> flown, SeasonSettings settings) {
+        Region leadRegion = Region.hull(lead.segments());
+        Region flyerRegion = region(flown);
+        if (!leadRegion.hasArea() || !flyerRegion.hasArea()) {
+            return Optional.empty();
+        }
+        Region both = leadRegion.intersection(flyerRegion);
+        List<SteadySegment> segments = flown.stream().flatMap(m -> m.segments().stream()).toList();
+        return gap(lead.segments(), segments, settings)
+                .map(
+                        nearest ->
+                                new Overlap(
+                                        lead.configuration(),
+                                        flyer,
+                                        both.area_m2ps2(),
+                                        both.polygons().stream().map(Region::corners).toList(),
+                                        nearest));
     }
 
     private static Optional<Gap> gap(

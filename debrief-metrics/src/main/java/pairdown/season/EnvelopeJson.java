@@ -47,10 +47,11 @@ final class EnvelopeJson {
     }
 
     private void overlap(ObjectNode o, Overlap v) {
-        o.put("flyer", v.flyer());
+        o.put("configuration", v.configuration()).put("flyer", v.flyer());
         values.put(o, "area", v.area_m2ps2());
         ArrayNode polygons = o.putArray("polygons");
         v.polygons().forEach(p -> corners(polygons.addArray(), p));
+        gap(o.putObject("nearest"), v.nearest());
     }
 
     private void gap(ObjectNode o, Gap g) {

@@ -37,9 +37,9 @@ import java.time.Instant;
  *       interval.
  *   <li>{@code envelope}: {@code machines} with the hull of their steady segments (calibrated
  *       airspeed and sink, m/s), {@code overlapArea} (m²/s²) of the lead's with the flyers', {@code
- *       overlaps} by flyer, {@code gap} in steps of 2 m/s and 1 m/s, {@code target}, and {@code
- *       missingForce_N} with its 95 % interval: that of the configuration that lacks least, all of
- *       them under {@code byConfiguration}.
+ *       overlaps} by the lead's configuration and flyer, {@code gap} in steps of 2 m/s and 1 m/s,
+ *       {@code target}, and {@code missingForce_N} with its 95 % interval: that of the
+ *       configuration that lacks least, all of them under {@code byConfiguration}.
  *   <li>{@code criteria}: the team's own, met or not, with the evidence.
  * </ul>
  */

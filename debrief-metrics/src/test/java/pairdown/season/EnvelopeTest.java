@@ -92,6 +92,30 @@ class EnvelopeTest {
         assertTrue(e.overlaps().get(0).polygons().isEmpty());
     }
 
+    @Test
+    void eachConfigurationOfTheLeadIsHeldAgainstEachFlyer() {
+        Envelope e =
+                of(
+                        all(
+                                box("lead", "lead", "idle", 34, 5, 4, 2),
+                                box("lead", "lead", "reverse", 34, 12, 4, 4),
+                                box("blue", "flyer", "as flown", 34, 10, 4, 4),
+                                box("amber", "flyer", "as flown", 39, 15, 4, 4)));
+        assertEquals(
+                List.of("idle amber 0", "idle blue 0", "reverse amber 0", "reverse blue 8"),
+                e.overlaps().stream()
+                        .map(
+                                o ->
+                                        o.configuration()
+                                                + " "
+                                                + o.flyer()
+                                                + " "
+                                                + Math.round(o.area_m2ps2()))
+                        .toList());
+        // Idle's (38, 7) to blue's (38, 10): three steps of sink.
+        assertEquals(3, e.overlaps().get(1).nearest().distance(), 1e-9);
+    }
+
     /** Nearest points (38, 11) and (40, 14): 2 m/s of airspeed is one step, 3 m/s of sink three. */
     @Test
     void cloudsApartHaveTheGapOfTheirNearestPoints() {

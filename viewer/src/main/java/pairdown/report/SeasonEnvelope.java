@@ -3,6 +3,7 @@ package pairdown.report;
 import pairdown.report.ReportModel.Chart;
 import pairdown.report.SeasonModel.ForceRow;
 import pairdown.report.SeasonModel.MachineRow;
+import pairdown.report.SeasonModel.OverlapRow;
 import pairdown.season.Envelope;
 import pairdown.season.Envelope.Corner;
 import pairdown.season.Envelope.Machine;
@@ -47,6 +48,7 @@ final class SeasonEnvelope {
                 envelope.question().map(SeasonEnvelope::sentence).orElse(""),
                 charts(),
                 rows(),
+                overlaps(),
                 forces());
     }
 
@@ -164,6 +166,27 @@ final class SeasonEnvelope {
         double high = of.applyAsDouble(m.segments().stream().max(by).orElseThrow());
         return words.get(
                 "seasonPage.range", figures.number(measure, low), figures.text(measure, high));
+    }
+
+    private List<OverlapRow> overlaps() {
+        List<OverlapRow> rows = new ArrayList<>();
+        for (int i = 0; i < envelope.overlaps().size(); i++) {
+            Envelope.Overlap o = envelope.overlaps().get(i);
+            boolean any = o.area_m2ps2() > 0;
+            rows.add(
+                    new OverlapRow(
+                            o.configuration(),
+                            o.flyer(),
+                            new Fact(
+                                    any
+                                            ? page.number("%.1f m²/s²", o.area_m2ps2())
+                                            : words.get("seasonPage.overlap.no"),
+                                    "/envelope/overlaps/" + i + "/area",
+                                    "",
+                                    ""),
+                            any ? "" : gap(o.nearest())));
+        }
+        return rows;
     }
 
     private List<ForceRow> forces() {

@@ -79,11 +79,15 @@ final class SeasonEnvelopeChart {
     }
 
     private void shared(XYChart chart, List<Overlap> overlaps) {
+        int n = 0;
         for (Overlap o : overlaps) {
-            for (int i = 0; i < o.polygons().size(); i++) {
-                String name = words.get("seasonPage.series.shared", o.flyer());
-                String unique = i == 0 ? name : name + " " + (i + 1);
-                ChartAreas.area(chart, unique, round(o.polygons().get(i)), SHARED);
+            for (List<Corner> polygon : o.polygons()) {
+                String name = words.get("seasonPage.series.shared");
+                String unique = n == 0 ? name : name + " " + n;
+                ChartAreas.area(chart, unique, round(polygon), SHARED);
+                if (n++ > 0) {
+                    ChartAreas.unlisted(chart, unique);
+                }
             }
         }
     }

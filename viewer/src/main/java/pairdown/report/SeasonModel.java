@@ -82,6 +82,7 @@ public record SeasonModel(
             String question,
             List<Chart> charts,
             List<MachineRow> rows,
+            List<OverlapRow> overlaps,
             List<ForceRow> forces) {}
 
     public record MachineRow(
@@ -91,6 +92,9 @@ public record SeasonModel(
             Fact segments,
             String airspeed,
             String sink) {}
+
+    /** What the lead in one configuration shares with a flyer; how far apart where nothing. */
+    public record OverlapRow(String configuration, String flyer, Fact area, String apart) {}
 
     public record ForceRow(
             String configuration, Fact segments, String flown, Fact force, String interval) {}
