@@ -1,23 +1,31 @@
 package pairdown.app;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
+
 import pairdown.geodesy.Geodetic;
 import pairdown.time.Span;
 import pairdown.track.Flight;
 import pairdown.track.Skipped;
 import pairdown.track.Track;
 
+import java.io.UncheckedIOException;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
 /** Inspections as {@code inspect --json} prints them. */
 final class InspectionJson {
     private static final DateTimeFormatter MILLIS =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS'Z'", Locale.ROOT)
                     .withZone(ZoneOffset.UTC);
+    private static final JsonMapper MAPPER =
+            JsonMapper.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
     private static final int DEGREE_DECIMALS = 9;
     private static final int METRE_DECIMALS = 3;
 
@@ -57,8 +65,13 @@ final class InspectionJson {
         node.put("reason", reason);
     }
 
+    /** In ASCII alone, since a terminal may have any encoding. */
     String text() {
-        return files.toPrettyString();
+        try {
+            return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(files);
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException("memory can't fail", e);
+        }
     }
 
     private static String iso(Instant t) {

@@ -1,0 +1,85 @@
+package pairdown.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import pairdown.attempt.AttemptFolder;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+
+class DraftVerbTest {
+    private static final Path SAMPLE = Path.of("..", "sample-tracks", "2031-05-14-11");
+
+    @TempDir private Path folder = Path.of("");
+
+    private Path manifest() {
+        return folder.resolve("attempt.json");
+    }
+
+    private void copyTheSamplesLogs() throws IOException {
+        try (Stream<Path> files = Files.list(SAMPLE)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                String name = file.getFileName().toString();
+                if (!name.endsWith(".json") && !name.startsWith("truth")) {
+                    Files.copy(file, folder.resolve(name));
+                }
+            }
+        }
+    }
+
+    @Test
+    void aFolderOfLogsBecomesAnAttemptThatOpens() throws Exception {
+        copyTheSamplesLogs();
+        Said said = Said.by("draft", folder);
+        assertEquals(ExitStatus.DONE, said.status(), said.err());
+        assertEquals(manifest().toString(), said.out().strip());
+        assertTrue(said.err().contains("guessed"), said.err());
+        JsonNode drafted = new JsonMapper().readTree(manifest().toFile());
+        JsonNode written = new JsonMapper().readTree(SAMPLE.resolve("attempt.json").toFile());
+        assertEquals(role("lead", written), role("lead", drafted), drafted.toPrettyString());
+        assertEquals(
+                written.get("participants").size(),
+                AttemptFolder.open(folder).participants().size(),
+                drafted.toPrettyString());
+        assertFalse(drafted.has("gate"), "a guess invents no plan");
+        assertFalse(drafted.has("limits"), "nor limits");
+    }
+
+    private static String role(String role, JsonNode attempt) {
+        for (JsonNode participant : attempt.get("participants")) {
+            if (participant.get("role").asText().equals(role)) {
+                return participant.get("id").asText();
+            }
+        }
+        return "none";
+    }
+
+    @Test
+    void whatAPersonWroteIsNeverWrittenOver() throws IOException {
+        copyTheSamplesLogs();
+        Files.writeString(manifest(), "{}");
+        Said said = Said.by("draft", folder);
+        assertEquals(ExitStatus.OUTPUT, said.status());
+        assertEquals("{}", Files.readString(manifest()));
+    }
+
+    @Test
+    void aFolderWithoutLogsIsRefusedInOneLine() throws IOException {
+        Files.writeString(folder.resolve("notes.txt"), "left hand first\n");
+        Said said = Said.by("draft", folder);
+        assertEquals(ExitStatus.INPUT, said.status());
+        assertEquals(1, said.errLines().size(), said.err());
+        assertFalse(Files.exists(manifest()));
+        assertEquals(ExitStatus.INPUT, Said.by("draft", folder.resolve("missing")).status());
+    }
+}
