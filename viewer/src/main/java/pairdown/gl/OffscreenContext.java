@@ -17,6 +17,7 @@ import static org.lwjgl.egl.EGL10.eglMakeCurrent;
 import static org.lwjgl.egl.EGL10.eglTerminate;
 import static org.lwjgl.egl.EGL12.EGL_RENDERABLE_TYPE;
 import static org.lwjgl.egl.EGL12.eglBindAPI;
+import static org.lwjgl.egl.EGL12.eglReleaseThread;
 import static org.lwjgl.egl.EGL14.EGL_OPENGL_API;
 import static org.lwjgl.egl.EGL14.EGL_OPENGL_BIT;
 import static org.lwjgl.egl.EGL15.EGL_CONTEXT_MAJOR_VERSION;
@@ -25,10 +26,6 @@ import static org.lwjgl.egl.EGL15.EGL_CONTEXT_OPENGL_CORE_PROFILE_BIT;
 import static org.lwjgl.egl.EGL15.EGL_CONTEXT_OPENGL_PROFILE_MASK;
 import static org.lwjgl.egl.EXTPlatformDevice.EGL_PLATFORM_DEVICE_EXT;
 
-import java.nio.IntBuffer;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 import org.lwjgl.PointerBuffer;
 import org.lwjgl.egl.EGL;
 import org.lwjgl.egl.EXTDeviceEnumeration;
@@ -40,6 +37,13 @@ import org.lwjgl.system.JNI;
 import org.lwjgl.system.MemoryStack;
 import org.lwjgl.system.MemoryUtil;
 
+import java.nio.IntBuffer;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
 /**
  * A picture in memory, made with no display at all through EGL: the first hardware device that
  * gives an OpenGL 3.3 core context, else the software device, else a surfaceless platform.
@@ -49,6 +53,9 @@ public final class OffscreenContext implements RenderContext {
     private static final int PLATFORM_SURFACELESS = 0x31DD;
 
     private static boolean eglLoaded;
+
+    /** Contexts open on each display. */
+    private static final Map<Long, Integer> OPEN = new HashMap<>();
 
     private final long display;
     private final long context;
@@ -102,6 +109,7 @@ public final class OffscreenContext implements RenderContext {
                     throw NoGraphicsException.offscreen("libEGL gives no functions");
                 }
                 GLCapabilities capabilities = GlBinding.use(GlBinding.Source.EGL, functions);
+                enter(display);
                 return new OffscreenContext(
                         display, context, capabilities, width_px, height_px, samples, scale);
             }
@@ -287,5 +295,21 @@ public final class OffscreenContext implements RenderContext {
         GlBinding.makeCurrent(null);
         eglMakeCurrent(display, EGL_NO_SURFACE, EGL_NO_SURFACE, EGL_NO_CONTEXT);
         eglDestroyContext(display, context);
+        leave(display);
+    }
+
+    private static synchronized void enter(long display) {
+        OPEN.merge(display, 1, Integer::sum);
+    }
+
+    /**
+     * Ends a display with its last context: a vendor's driver keeps threads of its own for one, and
+     * crashes the process at its end if they are left running.
+     */
+    private static synchronized void leave(long display) {
+        if (OPEN.merge(display, -1, Integer::sum) == 0) {
+            eglTerminate(display);
+            eglReleaseThread();
+        }
     }
 }
