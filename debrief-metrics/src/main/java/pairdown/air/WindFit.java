@@ -1,14 +1,12 @@
 package pairdown.air;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
-
 import pairdown.attempt.AirSettings;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * One robust least-squares fit of all that is known of the wind.

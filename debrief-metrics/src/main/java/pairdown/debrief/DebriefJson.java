@@ -3,7 +3,8 @@ package pairdown.debrief;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
+import java.util.List;
+import java.util.function.BiConsumer;
 import pairdown.air.Wind;
 import pairdown.clock.ClockResult;
 import pairdown.height.HeightResult;
@@ -12,9 +13,6 @@ import pairdown.phase.PhaseSpan;
 import pairdown.safety.Finding;
 import pairdown.tail.TailControl;
 import pairdown.units.Estimate;
-
-import java.util.List;
-import java.util.function.BiConsumer;
 
 /** A debrief as {@code debrief.json}, version 1: the file other programs read. */
 public final class DebriefJson {

@@ -1,5 +1,10 @@
 package pairdown.debrief;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import pairdown.attempt.Attempt;
 import pairdown.clock.ClockResult;
 import pairdown.clock.ClockSettings;
@@ -22,12 +27,6 @@ import pairdown.tail.TailControl;
 import pairdown.tail.TailEvents;
 import pairdown.time.Span;
 import pairdown.track.UnusableInputException;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /**
  * From an attempt to its debrief, one step after another: read, one clock, one height, phases,

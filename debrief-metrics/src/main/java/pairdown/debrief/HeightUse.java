@@ -1,14 +1,13 @@
 package pairdown.debrief;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import pairdown.attempt.Role;
 import pairdown.motion.Trajectory;
 import pairdown.pair.MatchedWindow;
 import pairdown.pair.PairDebrief;
 import pairdown.phase.Event;
 import pairdown.phase.EventKind;
-
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What the height between the first exit and the end of the formation was used for, on the lead's

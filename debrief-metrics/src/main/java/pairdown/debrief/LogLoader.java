@@ -1,5 +1,10 @@
 package pairdown.debrief;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.LogRef;
 import pairdown.attempt.Participant;
@@ -7,12 +12,6 @@ import pairdown.clock.LoadedLog;
 import pairdown.format.LogFiles;
 import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /**
  * The logs of an attempt, read; each one that can't be is kept as a quality entry with its

@@ -4,7 +4,11 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
+import java.io.UncheckedIOException;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import pairdown.attempt.AirSettings;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.BreakOff;
@@ -15,12 +19,6 @@ import pairdown.attempt.Participant;
 import pairdown.attempt.Target;
 import pairdown.format.source.Decimal;
 import pairdown.units.Unit;
-
-import java.io.UncheckedIOException;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
 
 /** Writes a planned attempt as a team types it: quantities with the units of the trade. */
 final class AttemptJson {

@@ -1,5 +1,12 @@
 package pairdown.demo;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import pairdown.attempt.AirSettings;
 import pairdown.attempt.AirspeedKind;
 import pairdown.attempt.Attempt;
@@ -15,14 +22,6 @@ import pairdown.demo.receiver.LogPlan;
 import pairdown.demo.truth.TrueBody;
 import pairdown.demo.truth.TrueContact;
 import pairdown.demo.truth.Truth;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What a simulated attempt's team wrote down before it flew.

@@ -1,10 +1,9 @@
 package pairdown.demo;
 
-import pairdown.demo.physics.Scenario;
-import pairdown.demo.truth.Truth;
-
 import java.util.List;
 import java.util.function.Function;
+import pairdown.demo.physics.Scenario;
+import pairdown.demo.truth.Truth;
 
 /**
  * One attempt of the demo season.

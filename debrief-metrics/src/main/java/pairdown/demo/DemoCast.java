@@ -1,5 +1,7 @@
 package pairdown.demo;
 
+import java.util.ArrayList;
+import java.util.List;
 import pairdown.attempt.Role;
 import pairdown.demo.logfile.LogForm;
 import pairdown.demo.receiver.GnssPlan;
@@ -11,9 +13,6 @@ import pairdown.demo.truth.TrueBody;
 import pairdown.demo.truth.TrueMotion;
 import pairdown.demo.truth.Truth;
 import pairdown.time.Span;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * The usual logs of one simulated attempt, cut to what matters: the last turns of the climb up to

@@ -1,5 +1,9 @@
 package pairdown.demo;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import pairdown.attempt.AirspeedKind;
 import pairdown.demo.physics.DiveEvent;
 import pairdown.demo.physics.LeadPlan;
@@ -7,11 +11,6 @@ import pairdown.demo.physics.Scenario;
 import pairdown.demo.receiver.Draws;
 import pairdown.demo.truth.Truth;
 import pairdown.units.Unit;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Set;
 
 /** The dives of the lead alone: three at idle, twenty in reverse at the target. */
 final class DemoDives {

@@ -1,5 +1,14 @@
 package pairdown.demo;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import pairdown.attempt.Attempt;
 import pairdown.clock.LoadedLog;
 import pairdown.demo.logfile.Damage;
@@ -12,16 +21,6 @@ import pairdown.demo.truth.Truth;
 import pairdown.format.source.Decimal;
 import pairdown.time.TimeAxis;
 import pairdown.vector.Vec3;
-
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /** Writes one attempt of the demo season: logs, column maps, plan, and the truth beside them. */
 final class DemoFolder {

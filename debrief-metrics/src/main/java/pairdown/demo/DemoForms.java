@@ -1,5 +1,8 @@
 package pairdown.demo;
 
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
 import pairdown.demo.logfile.LogForm;
 import pairdown.demo.logfile.OpenForm;
 import pairdown.demo.logfile.TableForm;
@@ -7,10 +10,6 @@ import pairdown.demo.logfile.TableForm.Heading;
 import pairdown.demo.logfile.TimeForm;
 import pairdown.track.Channel;
 import pairdown.units.Unit;
-
-import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.List;
 
 /** The forms that the demo season's loggers write, all invented. */
 final class DemoForms {

@@ -1,5 +1,8 @@
 package pairdown.demo;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
 import pairdown.demo.logfile.Damage;
 import pairdown.demo.physics.Behaviour;
 import pairdown.demo.physics.FlyerPlan;
@@ -10,10 +13,6 @@ import pairdown.demo.receiver.GnssPlan;
 import pairdown.demo.receiver.GnssPlan.ClockPlan;
 import pairdown.demo.receiver.GnssPlan.HeightPlan;
 import pairdown.demo.receiver.Sight;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.Function;
 
 /** The attempts in which flyers join on, from 150 m down to both wing tips. */
 final class DemoJoins {

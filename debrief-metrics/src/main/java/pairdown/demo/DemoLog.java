@@ -1,10 +1,9 @@
 package pairdown.demo;
 
+import java.util.List;
 import pairdown.demo.logfile.Damage;
 import pairdown.demo.logfile.LogForm;
 import pairdown.demo.receiver.LogPlan;
-
-import java.util.List;
 
 /**
  * A log of the demo season: what it holds and what its file looks like.

@@ -1,14 +1,13 @@
 package pairdown.demo;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import pairdown.attempt.AirSettings;
 import pairdown.attempt.BreakOff;
 import pairdown.attempt.ClosureSettings;
 import pairdown.attempt.Limits;
 import pairdown.units.Unit;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** What the invented team wrote down: its limits, its air, its gates. */
 final class DemoPlans {

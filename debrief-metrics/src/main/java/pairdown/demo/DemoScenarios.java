@@ -1,5 +1,7 @@
 package pairdown.demo;
 
+import java.time.Duration;
+import java.time.Instant;
 import pairdown.demo.physics.AirPlan;
 import pairdown.demo.physics.Behaviour;
 import pairdown.demo.physics.FlyerPlan;
@@ -8,9 +10,6 @@ import pairdown.demo.physics.ShipPlan;
 import pairdown.demo.physics.Side;
 import pairdown.demo.receiver.Draws;
 import pairdown.geodesy.Geodetic;
-
-import java.time.Duration;
-import java.time.Instant;
 
 /** Days and places of the demo season: a made-up flat field, invented people, years ahead. */
 final class DemoScenarios {

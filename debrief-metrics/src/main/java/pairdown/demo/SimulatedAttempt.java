@@ -1,5 +1,9 @@
 package pairdown.demo;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.LeverArm;
 import pairdown.attempt.LogRef;
@@ -10,11 +14,6 @@ import pairdown.demo.receiver.LogPlan;
 import pairdown.demo.receiver.Logging;
 import pairdown.demo.receiver.Recorded;
 import pairdown.demo.truth.Truth;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.NoSuchElementException;
 
 /**
  * A truth, the logs that receivers made of it, and what was done to them, all in memory: what an

@@ -1,5 +1,9 @@
 package pairdown.demo;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import pairdown.attempt.LeverArm;
 import pairdown.demo.receiver.BodyPoint;
 import pairdown.demo.truth.TrueBody;
@@ -7,11 +11,6 @@ import pairdown.demo.truth.TrueMotion;
 import pairdown.demo.truth.Truth;
 import pairdown.time.Span;
 import pairdown.vector.Vec3;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * What was true of a lead and a flyer, from exit to opening: computed from the truth alone, by

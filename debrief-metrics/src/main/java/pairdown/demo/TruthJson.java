@@ -4,7 +4,10 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
+import java.io.UncheckedIOException;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
 import pairdown.attempt.LeverArm;
 import pairdown.attempt.Participant;
 import pairdown.demo.receiver.InjectedFaults;
@@ -15,11 +18,6 @@ import pairdown.geodesy.Geodetic;
 import pairdown.time.Span;
 import pairdown.time.TimeAxis;
 import pairdown.vector.Vec3;
-
-import java.io.UncheckedIOException;
-import java.time.temporal.ChronoUnit;
-import java.util.List;
-import java.util.Optional;
 
 /** Writes what was true of a simulated attempt, for people and tests to hold a debrief against. */
 final class TruthJson {

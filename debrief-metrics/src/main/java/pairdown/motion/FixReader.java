@@ -1,14 +1,13 @@
 package pairdown.motion;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.LocalFrame;
 import pairdown.height.AlignedLog;
 import pairdown.track.Channel;
 import pairdown.track.UnusableInputException;
 import pairdown.vector.Vec3;
-
-import java.util.Arrays;
-import java.util.stream.IntStream;
 
 /**
  * Turns a log's rows into measurements in the attempt's frame. Rows without a position and rows

@@ -1,10 +1,9 @@
 package pairdown.season;
 
-import pairdown.attempt.AirspeedKind;
-import pairdown.attempt.Target;
-
 import java.util.List;
 import java.util.Optional;
+import pairdown.attempt.AirspeedKind;
+import pairdown.attempt.Target;
 
 /**
  * Asks whether calibrated and true airspeed have been confused: at height they differ by a fifth,

@@ -1,8 +1,5 @@
 package pairdown.season;
 
-import pairdown.attempt.AttemptFolder;
-import pairdown.track.UnusableInputException;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
+import pairdown.attempt.AttemptFolder;
+import pairdown.track.UnusableInputException;
 
 /**
  * Finds the attempts below a season's folder. A folder is an attempt if it has an {@code

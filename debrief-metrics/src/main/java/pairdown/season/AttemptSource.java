@@ -1,16 +1,15 @@
 package pairdown.season;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.AttemptFolder;
 import pairdown.attempt.LogRef;
 import pairdown.attempt.Participant;
 import pairdown.debrief.Debriefer;
 import pairdown.track.UnusableInputException;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** One attempt's summary, made from its logs. Whatever is wrong with it is its own affair. */
 final class AttemptSource implements SeasonCache.Source {

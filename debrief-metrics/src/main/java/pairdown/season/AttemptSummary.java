@@ -1,10 +1,9 @@
 package pairdown.season;
 
-import pairdown.attempt.Target;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pairdown.attempt.Target;
 
 /**
  * What a season needs of one attempt: small, and kept in the cache as it stands.

@@ -1,13 +1,12 @@
 package pairdown.season;
 
-import pairdown.track.Channel;
-import pairdown.track.Series;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import pairdown.track.Channel;
+import pairdown.track.Series;
 
 /** What shape a machine was in, in words, as far as its logs tell. */
 final class Configurations {

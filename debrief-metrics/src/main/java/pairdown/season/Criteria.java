@@ -1,11 +1,5 @@
 package pairdown.season;
 
-import pairdown.attempt.JsonFields;
-import pairdown.attempt.JsonFile;
-import pairdown.season.AttemptSummary.FlyerSummary;
-import pairdown.track.UnusableInputException;
-import pairdown.units.Dimension;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,6 +9,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
+import pairdown.attempt.JsonFields;
+import pairdown.attempt.JsonFile;
+import pairdown.season.AttemptSummary.FlyerSummary;
+import pairdown.track.UnusableInputException;
+import pairdown.units.Dimension;
 
 /**
  * The team's criteria for the next step, from {@code season.json} in the season's folder: {@code

@@ -1,7 +1,10 @@
 package pairdown.season;
 
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.hipparchus.stat.StatUtils;
-
 import pairdown.attempt.AirspeedKind;
 import pairdown.attempt.Target;
 import pairdown.debrief.Debrief;
@@ -12,11 +15,6 @@ import pairdown.season.AttemptSummary.Dive;
 import pairdown.time.Span;
 import pairdown.track.Channel;
 import pairdown.track.Series;
-
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 
 /** Holds the lead's descent against the attempt's target. */
 final class DiveReview {

@@ -1,9 +1,5 @@
 package pairdown.season;
 
-import pairdown.attempt.AirspeedKind;
-import pairdown.attempt.Role;
-import pairdown.attempt.Target;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,6 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import pairdown.attempt.AirspeedKind;
+import pairdown.attempt.Role;
+import pairdown.attempt.Target;
 
 /**
  * Where each machine has flown steadily, in calibrated airspeed and sink, and whether the lead's

@@ -2,15 +2,13 @@ package pairdown.season;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
+import java.util.List;
 import pairdown.debrief.JsonValues;
 import pairdown.season.Envelope.Corner;
 import pairdown.season.Envelope.Gap;
 import pairdown.season.Envelope.Machine;
 import pairdown.season.Envelope.Overlap;
 import pairdown.season.Envelope.TargetMark;
-
-import java.util.List;
 
 /** The envelope's part of {@code season.json}. */
 final class EnvelopeJson {

@@ -1,14 +1,13 @@
 package pairdown.season;
 
-import pairdown.season.AttemptSummary.FlyerSummary;
-import pairdown.stats.Interval;
-import pairdown.stats.LinearFit;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import pairdown.season.AttemptSummary.FlyerSummary;
+import pairdown.stats.Interval;
+import pairdown.stats.LinearFit;
 
 /**
  * The step-down: for each flyer, what gap was planned and reached in each attempt, and where it

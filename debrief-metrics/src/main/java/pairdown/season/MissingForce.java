@@ -1,12 +1,5 @@
 package pairdown.season;
 
-import org.hipparchus.distribution.continuous.NormalDistribution;
-import org.hipparchus.stat.StatUtils;
-
-import pairdown.attempt.Target;
-import pairdown.stats.Bootstrap;
-import pairdown.stats.Interval;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -14,6 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.stat.StatUtils;
+import pairdown.attempt.Target;
+import pairdown.stats.Bootstrap;
+import pairdown.stats.Interval;
 
 /**
  * The retarding force the lead lacks at the target in one configuration, from steady flight at the

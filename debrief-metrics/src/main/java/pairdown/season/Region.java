@@ -1,16 +1,14 @@
 package pairdown.season;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
-
 import pairdown.season.Envelope.Corner;
-
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.List;
 
 /**
  * A part of the plane of calibrated airspeed and sink, thin over JTS. Several configurations are

@@ -1,17 +1,16 @@
 package pairdown.season;
 
-import pairdown.season.AttemptSummary.Dive;
-import pairdown.stats.IndividualsChart;
-import pairdown.stats.Interval;
-import pairdown.stats.Proportion;
-import pairdown.stats.Survival;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pairdown.season.AttemptSummary.Dive;
+import pairdown.stats.IndividualsChart;
+import pairdown.stats.Interval;
+import pairdown.stats.Proportion;
+import pairdown.stats.Survival;
 
 /**
  * How often the descent was held, how soon it was steady, and whether the run of dives is steady in

@@ -2,16 +2,13 @@ package pairdown.season;
 
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
-
-import pairdown.debrief.ResultFolder;
-import pairdown.season.AttemptSummary.FlyerSummary;
-
 import java.io.IOException;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import pairdown.debrief.ResultFolder;
+import pairdown.season.AttemptSummary.FlyerSummary;
 
 /** Writes a season's files other than its page: {@code season.json} and the tables. */
 public final class SeasonFiles {

@@ -1,7 +1,5 @@
 package pairdown.season;
 
-import pairdown.track.UnusableInputException;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -10,6 +8,7 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import pairdown.track.UnusableInputException;
 
 /**
  * A folder of attempts: debriefs what has changed since last time, several at once, and brings all

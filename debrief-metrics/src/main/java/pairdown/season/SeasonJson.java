@@ -3,7 +3,7 @@ package pairdown.season;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
+import java.time.Instant;
 import pairdown.debrief.JsonValues;
 import pairdown.season.AttemptSummary.Dive;
 import pairdown.season.AttemptSummary.FlyerSummary;
@@ -15,8 +15,6 @@ import pairdown.season.Repeatability.Run;
 import pairdown.stats.IndividualsChart;
 import pairdown.stats.Survival;
 import pairdown.time.TimeAxis;
-
-import java.time.Instant;
 
 /**
  * A season as {@code season.json}, version 1: the file other programs read. What can't be known is

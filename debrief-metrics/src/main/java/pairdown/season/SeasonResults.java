@@ -1,9 +1,8 @@
 package pairdown.season;
 
-import pairdown.track.UnusableInputException;
-
 import java.nio.file.Path;
 import java.util.List;
+import pairdown.track.UnusableInputException;
 
 /**
  * What is known of a season at once, for a window that lists attempts and must not wait: the kept

@@ -1,12 +1,11 @@
 package pairdown.season;
 
+import java.util.Arrays;
+import java.util.Optional;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.motion.Trajectory;
 import pairdown.time.Span;
 import pairdown.track.Series;
-
-import java.util.Arrays;
-import java.util.Optional;
 
 /** Airspeeds and sink of one machine on an even grid over a stretch; NaN where unknown. */
 final class SpeedSeries {

@@ -1,8 +1,7 @@
 package pairdown.season;
 
-import pairdown.attempt.AirspeedKind;
-
 import java.util.OptionalDouble;
+import pairdown.attempt.AirspeedKind;
 
 /**
  * A stretch of steady flight of one machine.

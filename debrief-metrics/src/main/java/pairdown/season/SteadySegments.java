@@ -1,16 +1,14 @@
 package pairdown.season;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import org.hipparchus.stat.descriptive.StreamingStatistics;
-
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.motion.Attitude;
 import pairdown.phase.Phase;
 import pairdown.phase.PhaseSpan;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.IntToDoubleFunction;
 
 /** Finds the stretches in which a machine flew steadily enough to be a point of its envelope. */
 final class SteadySegments {

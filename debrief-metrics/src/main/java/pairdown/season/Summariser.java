@@ -1,5 +1,10 @@
 package pairdown.season;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.JsonValues;
 import pairdown.pair.Approach;
@@ -13,12 +18,6 @@ import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.season.AttemptSummary.Spread;
 import pairdown.tail.TailControl;
 import pairdown.units.Estimate;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Predicate;
-import java.util.stream.IntStream;
 
 /** Makes the summary of an attempt from its debrief. */
 final class Summariser {

@@ -1,12 +1,11 @@
 package pairdown.stats;
 
-import org.hipparchus.distribution.continuous.NormalDistribution;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * Time to an event where some never showed it: the product-limit curve with its variance.

@@ -1,11 +1,10 @@
 package pairdown.tail;
 
-import pairdown.stats.Robust;
-import pairdown.time.Span;
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import pairdown.stats.Robust;
+import pairdown.time.Span;
 
 /**
  * A control's level over every descent, as the likeliest of all courses it may have taken. In turn

@@ -1,5 +1,7 @@
 package pairdown.tail;
 
+import java.util.Arrays;
+import java.util.List;
 import org.hipparchus.optim.InitialGuess;
 import org.hipparchus.optim.MaxEval;
 import org.hipparchus.optim.PointValuePair;
@@ -8,9 +10,6 @@ import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
 import org.hipparchus.optim.nonlinear.scalar.noderiv.NelderMeadSimplex;
 import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
-
-import java.util.Arrays;
-import java.util.List;
 
 /**
  * What disturbs an axis during the descents, fitted to them by the greatest likelihood, and larger

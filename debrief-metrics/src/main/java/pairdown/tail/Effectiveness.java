@@ -1,12 +1,11 @@
 package pairdown.tail;
 
-import pairdown.stats.Robust;
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pairdown.stats.Robust;
 
 /**
  * How well one control of the tail works over time, as a ratio to forward-thrust flight at the same

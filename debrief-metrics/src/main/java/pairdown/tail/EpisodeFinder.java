@@ -1,8 +1,5 @@
 package pairdown.tail;
 
-import pairdown.time.Span;
-import pairdown.track.Channel;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -11,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import pairdown.time.Span;
+import pairdown.track.Channel;
 
 /**
  * Signs to episodes: two signs within a short time begin one, and it ends when all have been clear.

@@ -1,13 +1,12 @@
 package pairdown.tail;
 
+import java.util.List;
+import java.util.Optional;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * One axis's equation of motion on the grid, angular acceleration = M·(deflection × dynamic

@@ -1,9 +1,8 @@
 package pairdown.tail;
 
-import pairdown.time.Span;
-
 import java.util.ArrayList;
 import java.util.List;
+import pairdown.time.Span;
 
 /** Places on the grid where something holds. */
 final class Masks {

@@ -1,14 +1,13 @@
 package pairdown.tail;
 
-import pairdown.stats.Robust;
-import pairdown.track.Channel;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import pairdown.stats.Robust;
+import pairdown.track.Channel;
 
 /** Finds each sign of a blanked tail inside the descents, on its own. */
 final class SignFinder {

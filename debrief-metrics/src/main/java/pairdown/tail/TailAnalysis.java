@@ -1,14 +1,13 @@
 package pairdown.tail;
 
-import pairdown.track.Channel;
-import pairdown.track.Series;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pairdown.track.Channel;
+import pairdown.track.Series;
 
 /**
  * The pilot's review of power and tail, from whatever subset of channels was logged; what these

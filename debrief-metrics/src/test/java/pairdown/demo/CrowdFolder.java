@@ -1,15 +1,14 @@
 package pairdown.demo;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import pairdown.attempt.Role;
 import pairdown.demo.physics.Scenario;
 import pairdown.demo.receiver.GnssPlan;
 import pairdown.demo.receiver.LogPlan;
 import pairdown.demo.truth.Truth;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Writes a simulated attempt of many flyers, each logged at 10 Hz from engine start to landing, for

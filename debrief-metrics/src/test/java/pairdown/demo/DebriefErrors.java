@@ -1,5 +1,12 @@
 package pairdown.demo;
 
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import pairdown.air.Airspeed;
 import pairdown.air.Wind;
 import pairdown.attempt.LeverArm;
@@ -25,14 +32,6 @@ import pairdown.time.TimeAxis;
 import pairdown.track.UnusableInputException;
 import pairdown.units.Estimate;
 import pairdown.vector.Vec3;
-
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 
 /** Errors of whole debriefs of simulated attempts against the truth, figure by figure. */
 final class DebriefErrors {

@@ -1,5 +1,10 @@
 package pairdown.demo;
 
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import pairdown.demo.physics.Behaviour;
 import pairdown.demo.physics.FlyerPlan;
 import pairdown.demo.physics.Scenario;
@@ -9,12 +14,6 @@ import pairdown.demo.receiver.GnssPlan;
 import pairdown.demo.receiver.LogPlan;
 import pairdown.demo.truth.Truth;
 import pairdown.track.UnusableInputException;
-
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
 
 /**
  * Whole debriefs of simulated attempts against the truth: {@code DebriefStudy [SEEDS] [RATE_HZ…]}.

@@ -1,5 +1,7 @@
 package pairdown.demo;
 
+import java.util.List;
+import java.util.Locale;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.Debriefer;
 import pairdown.demo.physics.Simulation;
@@ -8,9 +10,6 @@ import pairdown.demo.receiver.GnssPlan;
 import pairdown.demo.receiver.LogPlan;
 import pairdown.demo.truth.Truth;
 import pairdown.pair.PairDebrief;
-
-import java.util.List;
-import java.util.Locale;
 
 /**
  * Errors of separation and closure against the truth, over the demo season's attempts with several

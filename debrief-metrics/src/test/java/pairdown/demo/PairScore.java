@@ -1,5 +1,6 @@
 package pairdown.demo;
 
+import java.util.Locale;
 import pairdown.attempt.LeverArm;
 import pairdown.attempt.Participant;
 import pairdown.debrief.Debrief;
@@ -7,8 +8,6 @@ import pairdown.pair.PairDebrief;
 import pairdown.pair.PairSeries;
 import pairdown.pair.PairSeries.Figure;
 import pairdown.time.TimeAxis;
-
-import java.util.Locale;
 
 /**
  * A pair's debrief against the truth, from eight seconds after the true exit to three after the

@@ -3,17 +3,15 @@ package pairdown.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-
 import pairdown.clock.LoadedLog;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.Debriefer;
 import pairdown.demo.receiver.InjectedFaults;
 import pairdown.demo.receiver.MadeTruth;
 import pairdown.demo.truth.Truth;
-
-import java.util.List;
-import java.util.Optional;
 
 class SimulatedAttemptTest {
     private static final Truth TRUTH = MadeTruth.of();

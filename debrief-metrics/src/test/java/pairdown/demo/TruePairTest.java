@@ -3,8 +3,12 @@ package pairdown.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;
-
 import pairdown.atmosphere.Atmosphere;
 import pairdown.attempt.LeverArm;
 import pairdown.attempt.Role;
@@ -16,12 +20,6 @@ import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.LocalFrame;
 import pairdown.time.Span;
 import pairdown.vector.Vec3;
-
-import java.time.Instant;
-import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.function.DoubleFunction;
 
 class TruePairTest {
     private static final LeverArm SLOT = new LeverArm(0, -7, 0);

@@ -5,13 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
-
 import pairdown.track.Channel;
 import pairdown.track.UnusableInputException;
 import pairdown.vector.Vec3;
-
-import java.util.Random;
 
 class SmootherTest {
     private static final SmootherSettings SETTINGS = SmootherSettings.DEFAULT;

@@ -3,15 +3,13 @@ package pairdown.season;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
-import pairdown.attempt.AirspeedKind;
-import pairdown.attempt.Target;
-
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import pairdown.attempt.AirspeedKind;
+import pairdown.attempt.Target;
 
 class AirspeedQuestionTest {
     private static final Target CALIBRATED = target(AirspeedKind.CALIBRATED, 38);

@@ -4,15 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import static pairdown.season.SeasonSamples.attempt;
 import static pairdown.season.SeasonSamples.dive;
 import static pairdown.season.SeasonSamples.flyer;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import pairdown.track.UnusableInputException;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -22,6 +16,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pairdown.track.UnusableInputException;
 
 class CriteriaTest {
     private static final Pattern NEVER_SAID =

@@ -2,19 +2,16 @@ package pairdown.season;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import static pairdown.season.SeasonSamples.flown;
 import static pairdown.season.SeasonSamples.segment;
-
-import org.junit.jupiter.api.Test;
-
-import pairdown.season.Envelope.Corner;
-import pairdown.season.Envelope.Machine;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
+import pairdown.season.Envelope.Corner;
+import pairdown.season.Envelope.Machine;
 
 class EnvelopeTest {
     private static Envelope of(SteadySegment... segments) {

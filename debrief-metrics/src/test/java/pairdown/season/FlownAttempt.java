@@ -1,15 +1,14 @@
 package pairdown.season;
 
-import pairdown.geodesy.Geodetic;
-import pairdown.geodesy.LocalFrame;
-import pairdown.vector.Vec3;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Locale;
+import pairdown.geodesy.Geodetic;
+import pairdown.geodesy.LocalFrame;
+import pairdown.vector.Vec3;
 
 /**
  * The logs of one made-up attempt, without noise, in still air: ship and lead climb through a full

@@ -2,19 +2,16 @@ package pairdown.season;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import static pairdown.season.SeasonSamples.attempt;
 import static pairdown.season.SeasonSamples.flyer;
-
-import org.junit.jupiter.api.Test;
-
-import pairdown.season.Ladder.FlyerLadder;
-import pairdown.season.Ladder.Rung;
-import pairdown.season.Ladder.Trend;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import pairdown.season.Ladder.FlyerLadder;
+import pairdown.season.Ladder.Rung;
+import pairdown.season.Ladder.Trend;
 
 class LadderTest {
     private static Ladder of(double sigma_m, double... gaps_m) {

@@ -3,17 +3,14 @@ package pairdown.season;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import static pairdown.season.SeasonSamples.dive;
-
-import org.junit.jupiter.api.Test;
-
-import pairdown.season.Repeatability.Quantity;
-import pairdown.season.Repeatability.Run;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import pairdown.season.Repeatability.Quantity;
+import pairdown.season.Repeatability.Run;
 
 class RepeatabilityTest {
     private static Repeatability of(List<AttemptSummary> attempts) {

@@ -5,22 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import pairdown.attempt.Target;
 import pairdown.season.AttemptSummary.Dive;
 import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.season.Envelope.Machine;
 import pairdown.season.Ladder.Rung;
 import pairdown.track.UnusableInputException;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.concurrent.ConcurrentLinkedQueue;
 
 /** A season of made-up attempts, read from their logs, with folders among them that are none. */
 class SeasonFolderTest {

@@ -1,13 +1,12 @@
 package pairdown.season;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import pairdown.attempt.AirspeedKind;
 import pairdown.attempt.Target;
 import pairdown.season.AttemptSummary.Dive;
 import pairdown.season.AttemptSummary.FlyerSummary;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Summaries with figures chosen by hand. */
 final class SeasonSamples {

@@ -1,12 +1,11 @@
 package pairdown.tail;
 
-import pairdown.demo.truth.TrueEpisode;
-import pairdown.demo.truth.TruePowerChange;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import pairdown.demo.truth.TrueEpisode;
+import pairdown.demo.truth.TruePowerChange;
 
 /**
  * A flight of a single turboprop with a tail behind its disc, by simple equations whose truth is

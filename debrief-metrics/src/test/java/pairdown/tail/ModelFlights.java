@@ -1,10 +1,5 @@
 package pairdown.tail;
 
-import pairdown.atmosphere.Atmosphere;
-import pairdown.time.Span;
-import pairdown.track.Channel;
-import pairdown.track.Series;
-
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -12,6 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import pairdown.atmosphere.Atmosphere;
+import pairdown.time.Span;
+import pairdown.track.Channel;
+import pairdown.track.Series;
 
 /** Model flights drawn by seed, and their logs as a recorder would have written them. */
 final class ModelFlights {

@@ -1,14 +1,13 @@
 package pairdown.tail;
 
-import pairdown.demo.truth.TrueEpisode;
-import pairdown.demo.truth.TruePowerChange;
-import pairdown.stats.Robust;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pairdown.demo.truth.TrueEpisode;
+import pairdown.demo.truth.TruePowerChange;
+import pairdown.stats.Robust;
 
 /** What was found against what was true, summed over flights. */
 final class TailScore {

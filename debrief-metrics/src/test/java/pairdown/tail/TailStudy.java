@@ -1,12 +1,11 @@
 package pairdown.tail;
 
+import java.util.Map;
+import java.util.stream.LongStream;
 import pairdown.stats.Robust;
 import pairdown.time.Span;
 import pairdown.track.Channel;
 import pairdown.track.Series;
-
-import java.util.Map;
-import java.util.stream.LongStream;
 
 /**
  * Measures the tail analysis on model flights: {@code TailStudy FIRST LAST} prints recall,

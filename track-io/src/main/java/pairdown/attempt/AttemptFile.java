@@ -1,8 +1,5 @@
 package pairdown.attempt;
 
-import pairdown.track.UnusableInputException;
-import pairdown.units.Dimension;
-
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -17,6 +14,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import pairdown.track.UnusableInputException;
+import pairdown.units.Dimension;
 
 /**
  * Reads {@code attempt.json}. A value that makes no sense is a complaint with its line; a field

@@ -1,13 +1,12 @@
 package pairdown.attempt;
 
-import pairdown.track.UnusableInputException;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import pairdown.track.UnusableInputException;
 
 /** Opens an attempt: by its {@code attempt.json}, or, without one, by guessing from the logs. */
 public final class AttemptFolder {

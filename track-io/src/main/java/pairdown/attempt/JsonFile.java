@@ -7,14 +7,12 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-
-import pairdown.track.UnusableInputException;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import pairdown.track.UnusableInputException;
 
 /**
  * A JSON file a person may have written: its tree, and the line each value stands on, so that every

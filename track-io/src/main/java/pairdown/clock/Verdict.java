@@ -1,13 +1,12 @@
 package pairdown.clock;
 
-import pairdown.time.TimeAxis;
-import pairdown.units.Estimate;
-
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pairdown.time.TimeAxis;
+import pairdown.units.Estimate;
 
 /** Weighs what a log says about its clock against what was measured. */
 final class Verdict {

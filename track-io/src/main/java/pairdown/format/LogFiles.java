@@ -1,5 +1,11 @@
 package pairdown.format;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import pairdown.format.csv.CsvFormat;
 import pairdown.format.csv.CsvWriter;
 import pairdown.format.geojson.GeoJsonFormat;
@@ -18,13 +24,6 @@ import pairdown.format.source.TrackFormat;
 import pairdown.format.source.TrackWriter;
 import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
-
-import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** Reads logs, whatever their format, and writes tracks in open formats. */
 public final class LogFiles {

@@ -1,11 +1,10 @@
 package pairdown.track;
 
-import pairdown.units.Dimension;
-
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import pairdown.units.Dimension;
 
 /**
  * What a column of a log measures. {@link #key()} is its spelling in files, which ends in the unit

@@ -1,14 +1,11 @@
 package pairdown.attempt;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
-
-import org.junit.jupiter.params.provider.MethodSource;
-
-import pairdown.format.Hostile;
-
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import org.junit.jupiter.params.provider.MethodSource;
+import pairdown.format.Hostile;
 
 /** A file of marks made up by a fuzzer. */
 class MarksFileFuzzTest {

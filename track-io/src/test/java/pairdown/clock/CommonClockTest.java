@@ -4,10 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import pairdown.attempt.ClockMark;
 import pairdown.attempt.Role;
 import pairdown.clock.SyntheticRide.Logger;
@@ -16,13 +21,6 @@ import pairdown.height.AlignedLog;
 import pairdown.height.HeightReconciler;
 import pairdown.track.Channel;
 import pairdown.track.Track;
-
-import java.nio.file.Path;
-import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 class CommonClockTest {
     private static final SyntheticRide SHIP = SyntheticRide.ship(11, 420, s -> s > 80);

@@ -1,15 +1,14 @@
 package pairdown.format;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
 import pairdown.format.source.Decimal;
 import pairdown.track.Channel;
 import pairdown.track.Flights;
 import pairdown.track.LogReport;
 import pairdown.track.Skipped;
 import pairdown.track.Track;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Collectors;
 
 /** All that was read of a small log, as lines a person can check against the file beside it. */
 final class TrackText {

@@ -2,16 +2,14 @@ package pairdown.time;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
-
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 
 class IsoTimeTest {
     @ParameterizedTest

@@ -1,5 +1,11 @@
 package pairdown.app;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.AttemptFolder;
 import pairdown.panel.Opening;
@@ -7,13 +13,6 @@ import pairdown.panel.Opening.Purpose;
 import pairdown.replay.Desk;
 import pairdown.season.SeasonFolder;
 import pairdown.track.UnusableInputException;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /**
  * Reads for the replay window, on a thread of its own: an attempt's folder, loose logs as a draft

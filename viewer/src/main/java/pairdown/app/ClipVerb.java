@@ -1,20 +1,5 @@
 package pairdown.app;
 
-import pairdown.debrief.ResultFolder;
-import pairdown.film.Clip;
-import pairdown.film.FilmWriter;
-import pairdown.film.Studio;
-import pairdown.gl.NoGraphicsException;
-import pairdown.time.Span;
-
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
-
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -24,6 +9,19 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.DoubleConsumer;
+import pairdown.debrief.ResultFolder;
+import pairdown.film.Clip;
+import pairdown.film.FilmWriter;
+import pairdown.film.Studio;
+import pairdown.gl.NoGraphicsException;
+import pairdown.time.Span;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Makes a film of the replay, with no display needed. */
 @Command(

@@ -1,17 +1,15 @@
 package pairdown.app;
 
+import java.io.IOException;
+import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
 import pairdown.demo.DemoSeason;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-
-import java.io.IOException;
-import java.nio.file.DirectoryNotEmptyException;
-import java.nio.file.Path;
-import java.util.concurrent.Callable;
 
 /** The demo season, made anew with its truth beside it. */
 @Command(

@@ -1,10 +1,9 @@
 package pairdown.app;
 
-import pairdown.replay.Desk;
-import pairdown.season.Season;
-
 import java.nio.file.Path;
 import java.util.List;
+import pairdown.replay.Desk;
+import pairdown.season.Season;
 
 /** What a person's wish to open something led to. */
 sealed interface Found permits Loaded, Found.Attempts {

@@ -2,7 +2,6 @@ package pairdown.app;
 
 import com.sun.management.OperatingSystemMXBean;
 import com.sun.management.ThreadMXBean;
-
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.Locale;

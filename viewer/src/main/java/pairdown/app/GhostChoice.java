@@ -1,12 +1,11 @@
 package pairdown.app;
 
-import pairdown.debrief.Debrief;
-import pairdown.replay.Alignment;
-import pairdown.replay.Alignment.On;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pairdown.debrief.Debrief;
+import pairdown.replay.Alignment;
+import pairdown.replay.Alignment.On;
 
 /**
  * On which moment a second attempt is laid over the first.

@@ -6,18 +6,16 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
-import pairdown.geodesy.Geodetic;
-import pairdown.time.Span;
-import pairdown.track.Flight;
-import pairdown.track.Skipped;
-import pairdown.track.Track;
-
 import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import pairdown.geodesy.Geodetic;
+import pairdown.time.Span;
+import pairdown.track.Flight;
+import pairdown.track.Skipped;
+import pairdown.track.Track;
 
 /** Inspections as {@code inspect --json} prints them. */
 final class InspectionJson {

@@ -1,13 +1,5 @@
 package pairdown.app;
 
-import pairdown.geodesy.Geodetic;
-import pairdown.time.Span;
-import pairdown.track.Channel;
-import pairdown.track.Flight;
-import pairdown.track.HeightDatum;
-import pairdown.track.Skipped;
-import pairdown.track.Track;
-
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -17,6 +9,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import pairdown.geodesy.Geodetic;
+import pairdown.time.Span;
+import pairdown.track.Channel;
+import pairdown.track.Flight;
+import pairdown.track.HeightDatum;
+import pairdown.track.Skipped;
+import pairdown.track.Track;
 
 /** An inspection in lines for people. */
 final class InspectionText {

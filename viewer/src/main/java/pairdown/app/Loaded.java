@@ -1,5 +1,9 @@
 package pairdown.app;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.AttemptFolder;
 import pairdown.debrief.Debrief;
@@ -7,13 +11,7 @@ import pairdown.debrief.Debriefer;
 import pairdown.scene.Relief;
 import pairdown.scene.Terrain;
 import pairdown.track.UnusableInputException;
-
 import picocli.CommandLine.Model.CommandSpec;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /**
  * An attempt ready to be shown.

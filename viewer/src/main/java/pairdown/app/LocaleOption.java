@@ -1,15 +1,12 @@
 package pairdown.app;
 
+import java.util.IllformedLocaleException;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-
 import pairdown.words.Words;
-
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
-
-import java.util.IllformedLocaleException;
-import java.util.Locale;
 
 /** The language of texts and the look of numbers. */
 final class LocaleOption {

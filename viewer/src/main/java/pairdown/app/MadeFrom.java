@@ -1,13 +1,12 @@
 package pairdown.app;
 
-import pairdown.debrief.ResultFolder;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
+import pairdown.debrief.ResultFolder;
 
 /**
  * What results were made from, kept beside them, so that they are not made again for nothing.

@@ -1,10 +1,9 @@
 package pairdown.app;
 
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
-
 import java.io.PrintWriter;
 import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
 
 /** Entry point of {@code pairdown.jar}. */
 @Command(

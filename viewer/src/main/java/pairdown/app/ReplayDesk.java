@@ -1,5 +1,13 @@
 package pairdown.app;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.imageio.ImageIO;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ResultFolder;
 import pairdown.gl.Pixels;
@@ -21,16 +29,6 @@ import pairdown.settings.ViewerSettings;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-
-import javax.imageio.ImageIO;
 
 /** Panels, operator and what is opened behind them: all of the replay window but the drawing. */
 final class ReplayDesk implements AutoCloseable {

@@ -1,7 +1,10 @@
 package pairdown.app;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-
 import pairdown.gl.Pixels;
 import pairdown.gl.RenderContext;
 import pairdown.gl.Shaders;
@@ -20,11 +23,6 @@ import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
 import pairdown.time.Span;
 import pairdown.words.Figures;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /**
  * The replay in its window. A frame reads: gather what the person did, turn it into actions, carry

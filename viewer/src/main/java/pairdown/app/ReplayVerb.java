@@ -1,7 +1,10 @@
 package pairdown.app;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-
 import pairdown.attempt.AttemptFolder;
 import pairdown.gl.NoGraphicsException;
 import pairdown.gl.OffscreenContext;
@@ -10,7 +13,6 @@ import pairdown.gl.Shaders;
 import pairdown.gl.Window;
 import pairdown.settings.SettingsFile;
 import pairdown.settings.ViewerSettings;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -18,11 +20,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 
 /** The replay in a window. */
 @Command(

@@ -1,7 +1,12 @@
 package pairdown.app;
 
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.StringJoiner;
+import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-
 import pairdown.debrief.ResultFolder;
 import pairdown.report.SeasonReport;
 import pairdown.report.SeasonReport.ReportLinks;
@@ -11,20 +16,12 @@ import pairdown.season.Season;
 import pairdown.season.SeasonFiles;
 import pairdown.season.SeasonFolder;
 import pairdown.track.UnusableInputException;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-
-import java.io.IOException;
-import java.io.PrintWriter;
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.StringJoiner;
-import java.util.concurrent.Callable;
 
 /** All attempts below a folder: step-down, repeatability, envelope. */
 @Command(

@@ -1,25 +1,22 @@
 package pairdown.app;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import javax.imageio.ImageIO;
 import pairdown.camera.Vantage;
 import pairdown.debrief.ResultFolder;
 import pairdown.film.Studio;
 import pairdown.gl.Pixels;
 import pairdown.theme.Theme;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-
-import javax.imageio.ImageIO;
 
 /** Makes one picture of the replay, with no display needed. */
 @Command(

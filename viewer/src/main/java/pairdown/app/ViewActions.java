@@ -1,14 +1,13 @@
 package pairdown.app;
 
+import java.util.List;
+import java.util.Optional;
 import pairdown.camera.Vantage;
 import pairdown.input.Action;
 import pairdown.input.Command;
 import pairdown.replay.ViewState;
 import pairdown.replay.ViewState.Layer;
 import pairdown.scene.Diorama;
-
-import java.util.List;
-import java.util.Optional;
 
 /** Carries out the actions that change what of the scene is seen and whence. */
 final class ViewActions {

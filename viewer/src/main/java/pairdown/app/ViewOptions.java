@@ -1,5 +1,8 @@
 package pairdown.app;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import pairdown.camera.Vantage;
 import pairdown.debrief.Debrief;
 import pairdown.replay.ViewState;
@@ -8,15 +11,10 @@ import pairdown.theme.Palette;
 import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
-
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 
 /** How a picture or a film looks. */
 final class ViewOptions {

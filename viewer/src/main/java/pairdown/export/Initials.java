@@ -1,11 +1,10 @@
 package pairdown.export;
 
-import pairdown.attempt.Attempt;
-import pairdown.attempt.Participant;
-
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import pairdown.attempt.Attempt;
+import pairdown.attempt.Participant;
 
 /**
  * What stands for each participant's name: its first letter, or the first letter of its role where

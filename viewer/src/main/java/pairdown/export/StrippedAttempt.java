@@ -1,5 +1,9 @@
 package pairdown.export;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import pairdown.attempt.Role;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
@@ -10,11 +14,6 @@ import pairdown.phase.Event;
 import pairdown.phase.EventKind;
 import pairdown.time.Span;
 import pairdown.track.UnusableInputException;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
 
 /**
  * A zip of an attempt's results for people who need not know who, where and when: positions as seen

@@ -4,14 +4,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
-import pairdown.debrief.Debrief;
-import pairdown.debrief.DebriefJson;
-
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import pairdown.debrief.Debrief;
+import pairdown.debrief.DebriefJson;
 
 /**
  * A debrief's results without place, date, names or anything typed by a person. Only what is known

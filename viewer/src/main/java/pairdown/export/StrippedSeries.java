@@ -1,11 +1,5 @@
 package pairdown.export;
 
-import pairdown.debrief.Debrief;
-import pairdown.debrief.ParticipantDebrief;
-import pairdown.debrief.SeriesCsv;
-import pairdown.pair.PairDebrief;
-import pairdown.time.Span;
-
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -14,6 +8,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import pairdown.debrief.Debrief;
+import pairdown.debrief.ParticipantDebrief;
+import pairdown.debrief.SeriesCsv;
+import pairdown.pair.PairDebrief;
+import pairdown.time.Span;
 
 /**
  * The series of a debrief without place and date: time in seconds from the first exit, from there

@@ -1,5 +1,12 @@
 package pairdown.export;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.debrief.ResultFolder;
@@ -12,14 +19,6 @@ import pairdown.track.HeightDatum;
 import pairdown.track.LogReport;
 import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
-
-import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * The smoothed tracks of an attempt, all on its common clock and heights, at the instants of the

@@ -1,10 +1,5 @@
 package pairdown.export;
 
-import pairdown.attempt.Attempt;
-import pairdown.attempt.LogRef;
-import pairdown.attempt.MarksFile;
-import pairdown.debrief.ResultFolder;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +8,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import pairdown.attempt.Attempt;
+import pairdown.attempt.LogRef;
+import pairdown.attempt.MarksFile;
+import pairdown.debrief.ResultFolder;
 
 /**
  * A zip of everything an attempt consists of: its file and marks, the logs and column maps it

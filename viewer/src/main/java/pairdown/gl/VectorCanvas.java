@@ -3,12 +3,6 @@ package pairdown.gl;
 import static org.lwjgl.nanovg.NanoVG.*;
 import static org.lwjgl.opengl.GL30.*;
 
-import org.jspecify.annotations.Nullable;
-import org.lwjgl.nanovg.NVGColor;
-import org.lwjgl.nanovg.NVGPaint;
-import org.lwjgl.nanovg.NanoVGGL3;
-import org.lwjgl.system.MemoryUtil;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -18,6 +12,11 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.lwjgl.nanovg.NVGColor;
+import org.lwjgl.nanovg.NVGPaint;
+import org.lwjgl.nanovg.NanoVGGL3;
+import org.lwjgl.system.MemoryUtil;
 
 /**
  * The canvas on the current OpenGL context, through NanoVG. One frame is {@link #begin}, the verbs,

@@ -2,6 +2,15 @@ package pairdown.gl;
 
 import static org.lwjgl.glfw.GLFW.*;
 
+import java.nio.IntBuffer;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.lwjgl.PointerBuffer;
 import org.lwjgl.glfw.GLFWDropCallback;
@@ -15,19 +24,8 @@ import org.lwjgl.system.FunctionProvider;
 import org.lwjgl.system.MemoryStack;
 import org.lwjgl.system.MemoryUtil;
 import org.lwjgl.system.Platform;
-
 import pairdown.gl.WindowEvent.Held;
 import pairdown.gl.WindowEvent.MouseButton;
-
-import java.nio.IntBuffer;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Queue;
-import java.util.function.Consumer;
 
 /**
  * The window. Its callbacks only enqueue; {@link #poll} hands the events over in order.

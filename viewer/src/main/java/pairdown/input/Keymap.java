@@ -6,13 +6,12 @@ import static pairdown.input.Chord.controlShift;
 import static pairdown.input.Chord.plain;
 import static pairdown.input.Chord.shift;
 
-import pairdown.gl.Key;
-import pairdown.gl.WindowEvent.Held;
-
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import pairdown.gl.Key;
+import pairdown.gl.WindowEvent.Held;
 
 /** Which key does what. Every action that needs no value has exactly one. */
 public final class Keymap {

@@ -1,10 +1,9 @@
 package pairdown.input;
 
+import java.util.function.Consumer;
 import pairdown.gl.WindowEvent;
 import pairdown.gl.WindowEvent.Held;
 import pairdown.gl.WindowEvent.MouseButton;
-
-import java.util.function.Consumer;
 
 /**
  * Turns what the mouse does over the {@link HitAreas} into commands. It remembers where the pointer

@@ -1,5 +1,8 @@
 package pairdown.panel;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
 import pairdown.input.Action;
 import pairdown.input.Command;
 import pairdown.pair.Approach;
@@ -12,10 +15,6 @@ import pairdown.replay.Desk;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** A card for each flyer: what the team asks first. Pressing it chooses the flyer. */
 final class FlyerRows {

@@ -1,5 +1,12 @@
 package pairdown.panel;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import pairdown.attempt.Mark;
 import pairdown.attempt.MarksFile;
 import pairdown.gl.FolderDialog;
@@ -16,14 +23,6 @@ import pairdown.settings.ViewerSettings;
 import pairdown.track.UnusableInputException;
 import pairdown.units.Dimension;
 import pairdown.units.Quantity;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /**
  * Where a person's doings arrive: it turns a window's events into commands, has the operator carry

@@ -1,5 +1,8 @@
 package pairdown.panel;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
 import pairdown.attempt.Mark;
 import pairdown.input.Action;
 import pairdown.input.Command;
@@ -17,10 +20,6 @@ import pairdown.words.Figures;
 import pairdown.words.Line;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** What happened and can be gone to: events, findings, episodes, marks; and the other lists. */
 final class HappenedRows {

@@ -1,5 +1,8 @@
 package pairdown.panel;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import pairdown.attempt.AirspeedKind;
 import pairdown.attempt.Target;
 import pairdown.debrief.Debrief;
@@ -12,10 +15,6 @@ import pairdown.track.Series;
 import pairdown.vector.Vec3;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** The strips of each participant's own motion: airspeed, sink, height, and how sure it is. */
 final class MotionStrips {

@@ -1,8 +1,5 @@
 package pairdown.panel;
 
-import pairdown.replay.Desk;
-import pairdown.track.UnusableInputException;
-
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
@@ -13,6 +10,8 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
+import pairdown.replay.Desk;
+import pairdown.track.UnusableInputException;
 
 /**
  * Opens what a person wishes to see in the background: the window goes on while logs are read. One

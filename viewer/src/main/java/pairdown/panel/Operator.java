@@ -1,5 +1,9 @@
 package pairdown.panel;
 
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import pairdown.attempt.Mark;
 import pairdown.input.Action;
 import pairdown.input.Command;
@@ -11,11 +15,6 @@ import pairdown.settings.PanelKind;
 import pairdown.settings.StripKind;
 import pairdown.settings.ViewerSettings;
 import pairdown.time.Span;
-
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Carries out actions on time and desk. What needs a window, a file or the scene's own state is not

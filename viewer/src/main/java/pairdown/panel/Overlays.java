@@ -1,13 +1,12 @@
 package pairdown.panel;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import pairdown.gl.Canvas.Align;
 import pairdown.gl.Canvas.Face;
 import pairdown.input.Action;
 import pairdown.replay.Desk;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
 
 /** What lies over everything for a while: start panel, list of keys, questions, notices. */
 final class Overlays {

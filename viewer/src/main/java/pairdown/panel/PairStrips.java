@@ -1,5 +1,7 @@
 package pairdown.panel;
 
+import java.util.ArrayList;
+import java.util.List;
 import pairdown.attempt.MatchedSettings;
 import pairdown.debrief.Debrief;
 import pairdown.pair.PairDebrief;
@@ -8,9 +10,6 @@ import pairdown.replay.Recording;
 import pairdown.settings.StripKind;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** The strips of what a flyer is against the lead: gap, closure, rates. */
 final class PairStrips {

@@ -1,7 +1,8 @@
 package pairdown.panel;
 
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-
 import pairdown.gl.Canvas;
 import pairdown.input.HitAreas;
 import pairdown.input.Keymap;
@@ -15,9 +16,6 @@ import pairdown.settings.ViewerSettings;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
 import pairdown.words.Words;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * All panels of the window. {@link #draw} draws a frame of them and refreshes {@link #areas}; the

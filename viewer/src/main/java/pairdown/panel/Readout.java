@@ -1,7 +1,6 @@
 package pairdown.panel;
 
 import org.jspecify.annotations.Nullable;
-
 import pairdown.gl.Canvas.Align;
 import pairdown.gl.Canvas.Face;
 import pairdown.pair.PairSeries.Figure;

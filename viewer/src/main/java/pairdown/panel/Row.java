@@ -1,9 +1,8 @@
 package pairdown.panel;
 
-import pairdown.input.Command;
-
 import java.util.List;
 import java.util.Optional;
+import pairdown.input.Command;
 
 /**
  * One row of a side panel.

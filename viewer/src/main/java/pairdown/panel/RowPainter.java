@@ -1,12 +1,11 @@
 package pairdown.panel;
 
+import java.util.List;
 import pairdown.gl.Canvas.Align;
 import pairdown.gl.Canvas.Face;
 import pairdown.input.Action;
 import pairdown.input.Command;
 import pairdown.settings.PanelKind;
-
-import java.util.List;
 
 /** Draws a side panel: its name, as many rows as fit, and two buttons to go through the rest. */
 final class RowPainter {

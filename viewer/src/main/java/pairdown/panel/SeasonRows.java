@@ -1,5 +1,10 @@
 package pairdown.panel;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import pairdown.input.Action;
 import pairdown.input.Command;
 import pairdown.input.Keymap;
@@ -10,12 +15,6 @@ import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** All attempts of a season: pressing one opens it, its button lays it over the one shown. */
 final class SeasonRows {

@@ -1,5 +1,7 @@
 package pairdown.panel;
 
+import java.util.ArrayList;
+import java.util.List;
 import pairdown.gl.Canvas;
 import pairdown.gl.Canvas.Align;
 import pairdown.gl.Canvas.Face;
@@ -13,9 +15,6 @@ import pairdown.theme.Theme;
 import pairdown.words.Figures;
 import pairdown.words.Line;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * What panels draw with: the canvas, the looks, the texts, and the list of what can be pressed. A

@@ -1,13 +1,12 @@
 package pairdown.panel;
 
+import java.util.EnumMap;
+import java.util.Map;
 import pairdown.replay.Heights;
 import pairdown.replay.Recording;
 import pairdown.settings.StripKind;
 import pairdown.track.Channel;
 import pairdown.words.Words;
-
-import java.util.EnumMap;
-import java.util.Map;
 
 /** The strips of one debrief, their pyramids made once. */
 final class StripBook {

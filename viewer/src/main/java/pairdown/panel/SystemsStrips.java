@@ -1,5 +1,8 @@
 package pairdown.panel;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import pairdown.debrief.Debrief;
 import pairdown.replay.Recording;
 import pairdown.settings.StripKind;
@@ -7,10 +10,6 @@ import pairdown.tail.TailControl;
 import pairdown.track.Channel;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** The strips of the lead's power and controls. */
 final class SystemsStrips {

@@ -1,5 +1,6 @@
 package pairdown.panel;
 
+import java.util.Optional;
 import pairdown.gl.Canvas;
 import pairdown.gl.Canvas.Align;
 import pairdown.gl.Canvas.Face;
@@ -14,8 +15,6 @@ import pairdown.safety.Finding;
 import pairdown.theme.Sizes;
 import pairdown.time.Span;
 import pairdown.words.Line;
-
-import java.util.Optional;
 
 /**
  * The scrub bar with what happened on it, and the buttons of time under it. The bar has four rows,

@@ -1,5 +1,8 @@
 package pairdown.panel;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import pairdown.camera.Vantage;
 import pairdown.input.Action;
 import pairdown.input.Command;
@@ -7,10 +10,6 @@ import pairdown.input.Keymap;
 import pairdown.replay.ViewState;
 import pairdown.replay.ViewState.Layer;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** The vantage points, each with a button for the second view, and what of the scene is shown. */
 final class ViewRows {

@@ -1,8 +1,9 @@
 package pairdown.replay;
 
+import java.util.List;
+import java.util.Optional;
 import org.joml.Vector3d;
 import org.joml.Vector3f;
-
 import pairdown.attempt.LeverArm;
 import pairdown.attempt.Role;
 import pairdown.camera.Easing;
@@ -10,9 +11,6 @@ import pairdown.camera.Ground;
 import pairdown.camera.Orbit;
 import pairdown.camera.Pose;
 import pairdown.camera.Vantage;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Stands the camera at the chosen vantage point. The pose is a pure function of the moment and the

@@ -1,16 +1,15 @@
 package pairdown.replay;
 
-import pairdown.attempt.Mark;
-import pairdown.season.AttemptSummary;
-import pairdown.settings.PanelKind;
-import pairdown.settings.ViewerSettings;
-import pairdown.time.Span;
-
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import pairdown.attempt.Mark;
+import pairdown.season.AttemptSummary;
+import pairdown.settings.PanelKind;
+import pairdown.settings.ViewerSettings;
+import pairdown.time.Span;
 
 /**
  * What the person has chosen to see on the panels: the one place where that state lives. Actions

@@ -1,14 +1,12 @@
 package pairdown.replay;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import org.joml.Vector3d;
-
 import pairdown.camera.Easing;
 import pairdown.camera.Ground;
 import pairdown.pair.Approach;
 import pairdown.phase.EventKind;
-
-import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * What a view must hold: the lead and the flyers between exit and opening, as far as they can be

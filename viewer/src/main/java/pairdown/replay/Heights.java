@@ -1,12 +1,11 @@
 package pairdown.replay;
 
+import java.util.OptionalDouble;
 import pairdown.attempt.BreakOff;
 import pairdown.debrief.Debrief;
 import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.Geoid;
 import pairdown.geodesy.Wgs84;
-
-import java.util.OptionalDouble;
 
 /**
  * Heights as the team reads them: above the datum its break-off height is given in, else above mean

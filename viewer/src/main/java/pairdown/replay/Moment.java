@@ -1,14 +1,13 @@
 package pairdown.replay;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import pairdown.debrief.Debrief;
 import pairdown.geodesy.LocalFrame;
 import pairdown.pair.PairDebrief;
 import pairdown.track.Channel;
 import pairdown.track.Series;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * All that is drawn at an instant, as plain data. One is made for a replay and filled anew in every

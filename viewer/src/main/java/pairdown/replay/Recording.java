@@ -1,7 +1,12 @@
 package pairdown.replay;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.joml.Quaternionf;
-
 import pairdown.attempt.Role;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
@@ -9,13 +14,6 @@ import pairdown.motion.Attitude;
 import pairdown.motion.State;
 import pairdown.motion.Trajectory;
 import pairdown.phase.Event;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * A debrief made ready to be drawn: participants by number, the lead's axes, attitudes and sigmas

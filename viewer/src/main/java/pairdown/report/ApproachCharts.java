@@ -1,7 +1,8 @@
 package pairdown.report;
 
+import java.awt.BasicStroke;
+import java.util.OptionalDouble;
 import org.knowm.xchart.XYChart;
-
 import pairdown.attempt.LeverArm;
 import pairdown.pair.PairDebrief;
 import pairdown.pair.PairSeries;
@@ -9,9 +10,6 @@ import pairdown.pair.PairSeries.Figure;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.awt.BasicStroke;
-import java.util.OptionalDouble;
 
 /**
  * A flyer's way to the lead, seen from the lead: in plan with its nose up, and in profile from its

@@ -1,5 +1,10 @@
 package pairdown.report;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import pairdown.attempt.Mark;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.HeightUse;
@@ -14,12 +19,6 @@ import pairdown.units.Unit;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The board page: one sheet of paper, black and white, however many flew. With more flyers lines

@@ -1,9 +1,8 @@
 package pairdown.report;
 
-import pairdown.words.Words;
-
 import java.util.ArrayList;
 import java.util.List;
+import pairdown.words.Words;
 
 /** The cautions that stand before everything on a page. */
 final class Cautions {

@@ -1,12 +1,11 @@
 package pairdown.report;
 
+import java.awt.Color;
+import java.util.Optional;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
 import org.knowm.xchart.style.markers.SeriesMarkers;
-
-import java.awt.Color;
-import java.util.Optional;
 
 /** Filled shapes and marks of charts beyond lines. */
 final class ChartAreas {

@@ -1,10 +1,9 @@
 package pairdown.report;
 
-import org.knowm.xchart.XYChart;
-
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import org.knowm.xchart.XYChart;
 
 /**
  * What a chart's upward axis says of what is drawn. The library looks for steps until no two labels

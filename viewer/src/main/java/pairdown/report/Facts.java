@@ -1,13 +1,12 @@
 package pairdown.report;
 
+import java.util.OptionalDouble;
 import pairdown.time.TimeAxis;
 import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Line;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.OptionalDouble;
 
 /** Makes facts: text and origin together, so that neither can be had without the other. */
 final class Facts {

@@ -1,14 +1,13 @@
 package pairdown.report;
 
+import java.util.ArrayList;
+import java.util.List;
 import pairdown.debrief.Debrief;
 import pairdown.report.ReportModel.FindingRow;
 import pairdown.safety.Finding;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** The limits and what they came to, worst first. */
 final class FindingPart {

@@ -1,5 +1,9 @@
 package pairdown.report;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import pairdown.clock.ClockResult;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.LogQuality;
@@ -14,11 +18,6 @@ import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** One flyer's line on the board. */
 final class FlyerPart {

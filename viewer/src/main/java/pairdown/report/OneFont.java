@@ -1,5 +1,7 @@
 package pairdown.report;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import org.apache.fontbox.FontBoxFont;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -10,9 +12,6 @@ import org.apache.pdfbox.pdmodel.font.FontMapping;
 import org.apache.pdfbox.pdmodel.font.PDCIDSystemInfo;
 import org.apache.pdfbox.pdmodel.font.PDFontDescriptor;
 import org.jspecify.annotations.Nullable;
-
-import java.io.IOException;
-import java.io.UncheckedIOException;
 
 /**
  * Answers every wish for a font of the machine with the one of the program. The renderer wishes for

@@ -1,7 +1,11 @@
 package pairdown.report;
 
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.knowm.xchart.XYChart;
-
 import pairdown.attempt.Attempt;
 import pairdown.attempt.MatchedSettings;
 import pairdown.pair.MatchedWindow;
@@ -11,12 +15,6 @@ import pairdown.pair.PairSeries.Figure;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.awt.BasicStroke;
-import java.awt.Color;
-import java.util.List;
-import java.util.OptionalDouble;
-import java.util.TreeMap;
 
 /** Charts of a pair over time and distance: closing against the limit, gap and gate, rates. */
 final class PairCharts {

@@ -1,7 +1,10 @@
 package pairdown.report;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.knowm.xchart.XYChart;
-
 import pairdown.debrief.Debrief;
 import pairdown.pair.Approach;
 import pairdown.pair.ClosureExceedance;
@@ -16,11 +19,6 @@ import pairdown.report.ReportModel.WindowRow;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** One pair for the coach: sentences first, then pictures, charts and the windows one by one. */
 final class PairPart {

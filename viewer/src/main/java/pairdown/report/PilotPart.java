@@ -1,7 +1,10 @@
 package pairdown.report;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.knowm.xchart.XYChart;
-
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.report.ReportModel.Chart;
@@ -14,11 +17,6 @@ import pairdown.track.Series;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** The pilot's page: each time control faded, what power had just done, and what followed. */
 final class PilotPart {

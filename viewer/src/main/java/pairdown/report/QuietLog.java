@@ -2,7 +2,6 @@ package pairdown.report;
 
 import com.openhtmltopdf.util.Diagnostic;
 import com.openhtmltopdf.util.XRLogger;
-
 import java.util.logging.Level;
 
 /**

@@ -1,12 +1,11 @@
 package pairdown.report;
 
+import java.util.List;
 import pairdown.attempt.Mark;
 import pairdown.debrief.Debrief;
 import pairdown.words.Figures;
 import pairdown.words.Units;
 import pairdown.words.Words;
-
-import java.util.List;
 
 /**
  * The report of one attempt as a self-contained page: valid both as HTML and as XML, for the PDF.

@@ -1,7 +1,12 @@
 package pairdown.report;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.Collectors;
 import org.knowm.xchart.XYChart;
-
 import pairdown.attempt.Mark;
 import pairdown.clock.ClockResult;
 import pairdown.debrief.Debrief;
@@ -15,13 +20,6 @@ import pairdown.report.ReportModel.Picture;
 import pairdown.report.ReportModel.TrustChart;
 import pairdown.words.Figures;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.stream.Collectors;
 
 /** Makes the report's model from a debrief: what is said, with which figures, in which order. */
 final class ReportBuilder {

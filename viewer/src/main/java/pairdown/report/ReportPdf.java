@@ -4,15 +4,13 @@ import com.openhtmltopdf.extend.FSSupplier;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
-
-import org.apache.pdfbox.pdmodel.font.FontMappers;
-
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 
 /**
  * The report's page as a PDF on A4, made from the same HTML. The font comes along in the file: none

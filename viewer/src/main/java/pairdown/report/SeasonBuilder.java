@@ -1,5 +1,10 @@
 package pairdown.report;
 
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import pairdown.report.ReportModel.Threshold;
 import pairdown.report.SeasonModel.CriterionRow;
 import pairdown.report.SeasonModel.Link;
@@ -12,12 +17,6 @@ import pairdown.time.TimeAxis;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /** Makes the season page's model: what is said, with which figures, in which order. */
 final class SeasonBuilder {

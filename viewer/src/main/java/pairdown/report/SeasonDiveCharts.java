@@ -1,7 +1,7 @@
 package pairdown.report;
 
+import java.util.function.ToDoubleFunction;
 import org.knowm.xchart.XYChart;
-
 import pairdown.season.Repeatability.Quantity;
 import pairdown.season.Repeatability.Run;
 import pairdown.season.SeasonSettings;
@@ -10,8 +10,6 @@ import pairdown.stats.Survival;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.function.ToDoubleFunction;
 
 /** Pictures of the descents: runs with their limits, and the time to stabilise. */
 final class SeasonDiveCharts {

@@ -1,5 +1,8 @@
 package pairdown.report;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
 import pairdown.report.ReportModel.Chart;
 import pairdown.report.SeasonModel.DiveRow;
 import pairdown.season.AttemptSummary;
@@ -10,10 +13,6 @@ import pairdown.stats.IndividualsChart;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** The repeatability part of the season page: the lead's descents. */
 final class SeasonDives {

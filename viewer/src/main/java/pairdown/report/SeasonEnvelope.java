@@ -1,5 +1,9 @@
 package pairdown.report;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 import pairdown.report.ReportModel.Chart;
 import pairdown.report.SeasonModel.ForceRow;
 import pairdown.report.SeasonModel.MachineRow;
@@ -12,11 +16,6 @@ import pairdown.season.SteadySegment;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /** The envelope's part of the season page. */
 final class SeasonEnvelope {

@@ -1,9 +1,10 @@
 package pairdown.report;
 
+import java.awt.Color;
+import java.util.List;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.style.Styler.LegendLayout;
 import org.knowm.xchart.style.Styler.LegendPosition;
-
 import pairdown.attempt.Role;
 import pairdown.season.Envelope;
 import pairdown.season.Envelope.Corner;
@@ -15,9 +16,6 @@ import pairdown.theme.Palette;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.awt.Color;
-import java.util.List;
 
 /**
  * Steady flight of all machines in calibrated airspeed and sink: points, the hull round each

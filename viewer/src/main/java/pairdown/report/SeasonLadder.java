@@ -1,5 +1,9 @@
 package pairdown.report;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import pairdown.report.ReportModel.Chart;
 import pairdown.report.SeasonModel.RungRow;
 import pairdown.season.AttemptSummary;
@@ -12,11 +16,6 @@ import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The step-down's part of the season page. */
 final class SeasonLadder {

@@ -1,7 +1,8 @@
 package pairdown.report;
 
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.knowm.xchart.XYChart;
-
 import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.season.AttemptSummary.Spread;
 import pairdown.season.Ladder.FlyerLadder;
@@ -11,9 +12,6 @@ import pairdown.season.SeasonSettings;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 
 /** Pictures of one flyer's step-down: gaps over the attempts, and where the flyer kept. */
 final class SeasonLadderCharts {

@@ -1,9 +1,8 @@
 package pairdown.report;
 
+import java.util.List;
 import pairdown.report.ReportModel.Chart;
 import pairdown.report.ReportModel.Threshold;
-
-import java.util.List;
 
 /**
  * All that the season's template shows. Public for the template engine's sake.

@@ -1,11 +1,10 @@
 package pairdown.report;
 
+import java.nio.file.Path;
 import pairdown.season.Season;
 import pairdown.words.Figures;
 import pairdown.words.Units;
 import pairdown.words.Words;
-
-import java.nio.file.Path;
 
 /** The season's page: step-down, repeatability and envelope, self-contained. */
 public final class SeasonReport {

@@ -1,7 +1,9 @@
 package pairdown.report;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import org.knowm.xchart.XYChart;
-
 import pairdown.air.Wind;
 import pairdown.clock.ClockResult;
 import pairdown.clock.OffsetCurve;
@@ -16,10 +18,6 @@ import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /** Pictures that let a reader judge clock, heights and wind. */
 final class TrustCharts {

@@ -1,5 +1,8 @@
 package pairdown.report;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import pairdown.clock.ClockResult;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.LogQuality;
@@ -10,10 +13,6 @@ import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** What to trust: one row a log. */
 final class TrustPart {

@@ -1,8 +1,8 @@
 package pairdown.scene;
 
+import java.util.List;
 import org.joml.Matrix4f;
 import org.joml.Vector3d;
-
 import pairdown.attempt.Role;
 import pairdown.gl.Mesh;
 import pairdown.gl.Shader;
@@ -12,8 +12,6 @@ import pairdown.replay.Body;
 import pairdown.replay.Moment;
 import pairdown.theme.Marker;
 import pairdown.track.Channel;
-
-import java.util.List;
 
 /** The participants: true to scale and attitude, with a marker where they would be too small. */
 final class Bodies implements AutoCloseable {

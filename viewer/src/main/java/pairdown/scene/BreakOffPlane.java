@@ -1,7 +1,7 @@
 package pairdown.scene;
 
+import java.util.Optional;
 import org.joml.Vector3d;
-
 import pairdown.attempt.BreakOff;
 import pairdown.gl.Mesh;
 import pairdown.gl.Shader;
@@ -12,8 +12,6 @@ import pairdown.replay.Heights;
 import pairdown.replay.ViewState;
 import pairdown.theme.Palette;
 import pairdown.words.Measure;
-
-import java.util.Optional;
 
 /** The height by which flyers leave the formation: a hatched plate under the lead. */
 final class BreakOffPlane implements AutoCloseable {

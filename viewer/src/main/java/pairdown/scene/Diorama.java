@@ -1,5 +1,6 @@
 package pairdown.scene;
 
+import java.util.Optional;
 import pairdown.camera.Ground;
 import pairdown.camera.Orbit;
 import pairdown.camera.Pose;
@@ -15,8 +16,6 @@ import pairdown.replay.Recording;
 import pairdown.replay.ViewState;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
-
-import java.util.Optional;
 
 /**
  * A debrief set up to be seen: its moment, its view, its cameras and its scene. Window, still and

@@ -1,9 +1,10 @@
 package pairdown.scene;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import org.joml.Matrix3f;
 import org.joml.Matrix4f;
 import org.joml.Vector3d;
-
 import pairdown.camera.Easing;
 import pairdown.gl.Mesh;
 import pairdown.gl.Pass;
@@ -16,9 +17,6 @@ import pairdown.replay.Link;
 import pairdown.replay.Moment;
 import pairdown.replay.ViewState;
 import pairdown.theme.Palette;
-
-import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * What is seen as a ball: the gate round each slot, and under 10 m how well the flyer's place

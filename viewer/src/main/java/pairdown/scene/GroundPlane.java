@@ -1,14 +1,12 @@
 package pairdown.scene;
 
+import java.util.Optional;
 import org.joml.Vector3d;
-
 import pairdown.camera.Ground;
 import pairdown.gl.Mesh;
 import pairdown.gl.Shader;
 import pairdown.gl.Shaders;
 import pairdown.gl.Uniform;
-
-import java.util.Optional;
 
 /** The ground with its grid: a plain, and relief where the attempt brings a terrain tile. */
 final class GroundPlane implements AutoCloseable {

@@ -1,7 +1,8 @@
 package pairdown.scene;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
-
 import pairdown.gl.Canvas;
 import pairdown.gl.Canvas.Align;
 import pairdown.gl.Canvas.Face;
@@ -9,9 +10,6 @@ import pairdown.theme.Marker;
 import pairdown.theme.Palette;
 import pairdown.theme.Theme;
 import pairdown.words.Line;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * The words in the scene. Gathered while the scene is drawn, then laid out so that none covers

@@ -1,7 +1,6 @@
 package pairdown.scene;
 
 import org.joml.Vector3d;
-
 import pairdown.camera.Pose;
 import pairdown.replay.Body;
 import pairdown.replay.Heights;

@@ -1,7 +1,6 @@
 package pairdown.scene;
 
 import org.joml.Vector3f;
-
 import pairdown.replay.Body;
 
 /** The box on screen round a body: that of its tips. Filled anew for each body. */

@@ -1,13 +1,11 @@
 package pairdown.scene;
 
+import java.util.List;
 import org.joml.Vector3d;
-
 import pairdown.gl.Polyline;
 import pairdown.gl.Shader;
 import pairdown.gl.Shaders;
 import pairdown.gl.Uniform;
-
-import java.util.List;
 
 /**
  * Draws stretches of paths at the level of detail their size on screen asks for. Set the frame they

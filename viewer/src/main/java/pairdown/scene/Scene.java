@@ -1,5 +1,7 @@
 package pairdown.scene;
 
+import java.util.List;
+import java.util.Optional;
 import pairdown.camera.Ground;
 import pairdown.camera.Pose;
 import pairdown.camera.Vantage;
@@ -20,9 +22,6 @@ import pairdown.theme.Theme;
 import pairdown.words.Figures;
 import pairdown.words.Line;
 import pairdown.words.Measure;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * The 3D view of a moment. {@link #draw} reads as the list of what is seen, from back to front;

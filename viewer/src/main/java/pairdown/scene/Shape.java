@@ -1,8 +1,7 @@
 package pairdown.scene;
 
-import pairdown.gl.Mesh;
-
 import java.util.Arrays;
+import pairdown.gl.Mesh;
 
 /**
  * A solid put together from flat and round parts, in axes right, ahead, above (m). Our own generic

@@ -1,18 +1,16 @@
 package pairdown.scene;
 
-import org.joml.Vector3f;
-
-import pairdown.attempt.LeverArm;
-import pairdown.pair.PairSeries.Figure;
-import pairdown.replay.Body;
-import pairdown.replay.Link;
-import pairdown.replay.Moment;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.joml.Vector3f;
+import pairdown.attempt.LeverArm;
+import pairdown.pair.PairSeries.Figure;
+import pairdown.replay.Body;
+import pairdown.replay.Link;
+import pairdown.replay.Moment;
 
 /**
  * A place on the lead that one flyer or several join on: its slot, or the lead itself where none is

@@ -1,5 +1,6 @@
 package pairdown.scene;
 
+import java.util.List;
 import pairdown.pair.PairSeries.Figure;
 import pairdown.replay.Body;
 import pairdown.replay.Link;
@@ -7,8 +8,6 @@ import pairdown.replay.Moment;
 import pairdown.replay.ViewState;
 import pairdown.words.Line;
 import pairdown.words.Measure;
-
-import java.util.List;
 
 /**
  * The slots on the lead, the line from each flyer to its own with gap and closure, and how the

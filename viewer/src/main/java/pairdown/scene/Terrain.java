@@ -1,13 +1,5 @@
 package pairdown.scene;
 
-import pairdown.debrief.Debrief;
-import pairdown.debrief.ParticipantDebrief;
-import pairdown.geodesy.Geodetic;
-import pairdown.geodesy.Geoid;
-import pairdown.geodesy.LocalFrame;
-import pairdown.motion.Trajectory;
-import pairdown.vector.Vec3;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import pairdown.debrief.Debrief;
+import pairdown.debrief.ParticipantDebrief;
+import pairdown.geodesy.Geodetic;
+import pairdown.geodesy.Geoid;
+import pairdown.geodesy.LocalFrame;
+import pairdown.motion.Trajectory;
+import pairdown.vector.Vec3;
 
 /**
  * Relief from the terrain tiles in an attempt's folder.

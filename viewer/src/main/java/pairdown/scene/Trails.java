@@ -1,5 +1,8 @@
 package pairdown.scene;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
 import pairdown.gl.Polyline;
 import pairdown.gl.Shaders;
 import pairdown.pair.PairDebrief;
@@ -10,10 +13,6 @@ import pairdown.replay.Recording;
 import pairdown.replay.ViewState;
 import pairdown.theme.Palette;
 import pairdown.time.Span;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Where everyone has been: the last seconds as a thick line banded by the second, the whole as a

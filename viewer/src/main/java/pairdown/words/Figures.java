@@ -1,13 +1,12 @@
 package pairdown.words;
 
-import pairdown.time.TimeAxis;
-import pairdown.units.Estimate;
-import pairdown.units.Unit;
-
 import java.text.DecimalFormatSymbols;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import pairdown.time.TimeAxis;
+import pairdown.units.Estimate;
+import pairdown.units.Unit;
 
 /**
  * Figures as a person reads them: in chosen units, with the locale's decimal sign and as many

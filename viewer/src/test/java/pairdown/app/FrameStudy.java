@@ -1,5 +1,9 @@
 package pairdown.app;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import pairdown.debrief.Debrief;
 import pairdown.gl.NoGraphicsException;
 import pairdown.gl.OffscreenContext;
@@ -19,11 +23,6 @@ import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /**
  * Times frames of crowds, larger than any real attempt, in memory: a line each for the scene alone

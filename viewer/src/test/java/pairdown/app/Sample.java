@@ -1,11 +1,10 @@
 package pairdown.app;
 
+import java.nio.file.Path;
 import pairdown.attempt.AttemptFolder;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.Debriefer;
 import pairdown.track.UnusableInputException;
-
-import java.nio.file.Path;
 
 /** The sample attempt that tests of whole outputs share, debriefed once. */
 public final class Sample {

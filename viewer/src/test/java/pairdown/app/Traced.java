@@ -1,17 +1,15 @@
 package pairdown.app;
 
 import com.fasterxml.jackson.databind.JsonNode;
-
-import pairdown.words.Figures;
-import pairdown.words.Line;
-import pairdown.words.Measure;
-import pairdown.words.Words;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import pairdown.words.Figures;
+import pairdown.words.Line;
+import pairdown.words.Measure;
+import pairdown.words.Words;
 
 /**
  * A figure of the report's page, and what {@code debrief.json} says it should read. Written anew

@@ -1,5 +1,9 @@
 package pairdown.app;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import pairdown.debrief.Debrief;
 import pairdown.gl.NoGraphicsException;
 import pairdown.gl.Pixels;
@@ -14,11 +18,6 @@ import pairdown.replay.Playback;
 import pairdown.replay.ViewState;
 import pairdown.scene.Diorama;
 import pairdown.settings.SettingsFile;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.BooleanSupplier;
 
 /** A replay window as a person has it, with a hand at keys and mouse. */
 final class WindowRig implements AutoCloseable {

@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import pairdown.attempt.Mark;
 import pairdown.attempt.MarksFile;
 import pairdown.camera.Vantage;
@@ -21,10 +23,6 @@ import pairdown.replay.SyntheticDebrief;
 import pairdown.settings.PanelKind;
 import pairdown.settings.SettingsFile;
 import pairdown.theme.Palette;
-
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
 
 /** The replay in a real window, driven by keys and mouse. */
 @NeedsDisplay

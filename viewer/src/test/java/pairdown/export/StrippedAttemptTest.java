@@ -6,19 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import pairdown.app.Sample;
-import pairdown.attempt.LogRef;
-import pairdown.attempt.Participant;
-import pairdown.debrief.Debrief;
-import pairdown.debrief.DebriefJson;
-import pairdown.track.Channel;
-import pairdown.track.Track;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -32,6 +19,16 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pairdown.app.Sample;
+import pairdown.attempt.LogRef;
+import pairdown.attempt.Participant;
+import pairdown.debrief.Debrief;
+import pairdown.debrief.DebriefJson;
+import pairdown.track.Channel;
+import pairdown.track.Track;
 
 /** What a stripped archive of the sample holds, and what of the original it must not. */
 class StrippedAttemptTest {

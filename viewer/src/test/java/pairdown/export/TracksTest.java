@@ -3,9 +3,11 @@ package pairdown.export;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import pairdown.app.Sample;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
@@ -16,10 +18,6 @@ import pairdown.geodesy.LocalFrame;
 import pairdown.track.Channel;
 import pairdown.track.EllipsoidHeight;
 import pairdown.track.Track;
-
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Optional;
 
 class TracksTest {
     private static final Debrief DEBRIEF = Sample.debrief();

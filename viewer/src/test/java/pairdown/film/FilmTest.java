@@ -3,6 +3,14 @@ package pairdown.film;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.jcodec.api.FrameGrab;
 import org.jcodec.api.JCodecException;
 import org.jcodec.common.io.NIOUtils;
@@ -10,7 +18,6 @@ import org.jcodec.common.model.Picture;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-
 import pairdown.camera.Vantage;
 import pairdown.gl.NeedsGl;
 import pairdown.gl.NoGraphicsException;
@@ -23,15 +30,6 @@ import pairdown.theme.Theme;
 import pairdown.time.Span;
 import pairdown.words.Figures;
 import pairdown.words.Units;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Films as they come out of the file again, by each encoder this machine has. Where ffmpeg is on

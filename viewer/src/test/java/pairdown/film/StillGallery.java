@@ -1,5 +1,10 @@
 package pairdown.film;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import javax.imageio.ImageIO;
 import pairdown.camera.Vantage;
 import pairdown.debrief.Debrief;
 import pairdown.gl.NoGraphicsException;
@@ -10,13 +15,6 @@ import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
 import pairdown.words.Units;
-
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Locale;
-import java.util.Optional;
-
-import javax.imageio.ImageIO;
 
 /**
  * Pictures of a made-up attempt from every vantage point, to look at: {@code FOLDER WIDTHxHEIGHT

@@ -1,5 +1,12 @@
 package pairdown.panel;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.imageio.ImageIO;
 import pairdown.debrief.Debrief;
 import pairdown.gl.NoGraphicsException;
 import pairdown.gl.OffscreenContext;
@@ -20,15 +27,6 @@ import pairdown.theme.Palette;
 import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
 import pairdown.words.Words;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-
-import javax.imageio.ImageIO;
 
 /**
  * Draws every panel into pictures, to be looked at: {@code PanelGallery FOLDER small|large [dark]}.

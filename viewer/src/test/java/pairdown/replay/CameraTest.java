@@ -3,16 +3,14 @@ package pairdown.replay;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.joml.Vector3d;
 import org.junit.jupiter.api.Test;
-
 import pairdown.camera.Ground;
 import pairdown.camera.Pose;
 import pairdown.camera.Vantage;
 import pairdown.debrief.Debrief;
-
-import java.util.ArrayList;
-import java.util.List;
 
 class CameraTest {
     private static final double STEP_S = 1 / 60.0;

@@ -1,5 +1,16 @@
 package pairdown.replay;
 
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import pairdown.air.Wind;
 import pairdown.attempt.AirSettings;
 import pairdown.attempt.AirspeedKind;
@@ -34,18 +45,6 @@ import pairdown.track.Channel;
 import pairdown.track.Series;
 import pairdown.units.Estimate;
 import pairdown.vector.Vec3;
-
-import java.nio.file.Path;
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Random;
-import java.util.function.DoubleUnaryOperator;
-import java.util.stream.IntStream;
 
 /**
  * A made-up attempt as large as wanted, to time drawing with: one lead that climbs in circuits and

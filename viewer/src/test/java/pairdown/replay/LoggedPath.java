@@ -1,12 +1,11 @@
 package pairdown.replay;
 
+import java.util.Arrays;
+import java.util.List;
 import pairdown.motion.State;
 import pairdown.motion.Trajectory;
 import pairdown.time.Span;
 import pairdown.vector.Vec3;
-
-import java.util.Arrays;
-import java.util.List;
 
 /**
  * A path kept as a log's fixes, read as the smoother's is: a search for the fixes on either side

@@ -1,5 +1,15 @@
 package pairdown.replay;
 
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import pairdown.air.Wind;
 import pairdown.attempt.AirSettings;
 import pairdown.attempt.AirspeedKind;
@@ -40,17 +50,6 @@ import pairdown.track.Channel;
 import pairdown.track.Series;
 import pairdown.units.Estimate;
 import pairdown.vector.Vec3;
-
-import java.nio.file.Path;
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /**
  * An attempt in closed form, made up: a lead that flies level to the east-north-east and then

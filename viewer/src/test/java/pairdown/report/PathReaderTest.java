@@ -3,16 +3,15 @@ package pairdown.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import org.apache.batik.parser.AWTPathProducer;
-import org.apache.batik.parser.PathParser;
-import org.junit.jupiter.api.Test;
-
 import java.awt.Shape;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.apache.batik.parser.AWTPathProducer;
+import org.apache.batik.parser.PathParser;
+import org.junit.jupiter.api.Test;
 
 class PathReaderTest {
     /** Batik's own path parser (1.17) is the outside. */

@@ -4,13 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
-import pairdown.debrief.Debrief;
-import pairdown.replay.SyntheticDebrief;
-import pairdown.words.Units;
-import pairdown.words.Words;
-
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -22,8 +15,12 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import pairdown.debrief.Debrief;
+import pairdown.replay.SyntheticDebrief;
+import pairdown.words.Units;
+import pairdown.words.Words;
 
 /** Which pictures a report asks for, and how it goes on without them. */
 class ReportPagePicturesTest {

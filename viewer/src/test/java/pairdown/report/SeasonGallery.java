@@ -1,12 +1,11 @@
 package pairdown.report;
 
-import pairdown.words.Units;
-import pairdown.words.Words;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import pairdown.words.Units;
+import pairdown.words.Words;
 
 /** Writes the page of a made-up season, to be looked at: {@code SeasonGallery FILE}. */
 final class SeasonGallery {

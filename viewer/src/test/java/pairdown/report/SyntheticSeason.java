@@ -1,5 +1,12 @@
 package pairdown.report;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Random;
 import pairdown.attempt.AirspeedKind;
 import pairdown.attempt.Target;
 import pairdown.season.AttemptSummary;
@@ -10,14 +17,6 @@ import pairdown.season.Criteria;
 import pairdown.season.Season;
 import pairdown.season.SeasonSettings;
 import pairdown.season.SteadySegment;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.Random;
 
 /**
  * A made-up season: twenty practice dives, three of them with an episode and one never steady, then

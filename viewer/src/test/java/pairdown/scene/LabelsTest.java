@@ -4,24 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
-
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.Test;
-
-import pairdown.gl.Canvas;
-import pairdown.theme.Palette;
-import pairdown.theme.Sizes;
-import pairdown.theme.Theme;
-
 import java.lang.reflect.InvocationHandler;
 import java.lang.reflect.Method;
 import java.lang.reflect.Proxy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import pairdown.gl.Canvas;
+import pairdown.theme.Palette;
+import pairdown.theme.Sizes;
+import pairdown.theme.Theme;
 
 class LabelsTest {
     private static final int WIDTH = 800;

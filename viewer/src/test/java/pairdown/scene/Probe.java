@@ -1,7 +1,6 @@
 package pairdown.scene;
 
 import org.joml.Vector3f;
-
 import pairdown.camera.Sight;
 import pairdown.camera.Vantage;
 import pairdown.film.Studio;

@@ -3,10 +3,12 @@ package pairdown.scene;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.sun.management.ThreadMXBean;
-
+import java.lang.management.ManagementFactory;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
 import pairdown.camera.Vantage;
 import pairdown.gl.NeedsGl;
 import pairdown.gl.NoGraphicsException;
@@ -19,11 +21,6 @@ import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
 import pairdown.words.Units;
-
-import java.lang.management.ManagementFactory;
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Optional;
 
 /**
  * A picture allocates nothing once all it needs is there: no pause of the collector in a replay.

@@ -3,8 +3,10 @@ package pairdown.scene;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-
 import pairdown.attempt.LeverArm;
 import pairdown.camera.Vantage;
 import pairdown.debrief.Debrief;
@@ -21,10 +23,6 @@ import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
 import pairdown.words.Units;
-
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Optional;
 
 /**
  * Each thing of the scene switched on and off: where geometry says it must be the picture differs,

@@ -3,11 +3,10 @@ package pairdown.theme;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
-import org.junit.jupiter.api.Test;
-
 import java.util.HashSet;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 
 class NamedColoursTest {
     private static final int BLUE = Palette.LIGHT.participant(0);

@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-
 import pairdown.attempt.AirspeedKind;
 import pairdown.attempt.Role;
 import pairdown.clock.ClockMethod;
@@ -18,11 +21,6 @@ import pairdown.phase.Phase;
 import pairdown.safety.Finding;
 import pairdown.tail.Episode;
 import pairdown.track.HeightDatum;
-
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
 
 class WordsTest {
     private static final Words WORDS = Words.of(Locale.ENGLISH);

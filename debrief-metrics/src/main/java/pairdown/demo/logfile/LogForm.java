@@ -1,8 +1,7 @@
 package pairdown.demo.logfile;
 
-import pairdown.track.Track;
-
 import java.util.Optional;
+import pairdown.track.Track;
 
 /** The form of a log's file. */
 public sealed interface LogForm permits OpenForm, TableForm {

@@ -1,10 +1,5 @@
 package pairdown.demo.logfile;
 
-import pairdown.format.LogFiles;
-import pairdown.track.Channel;
-import pairdown.track.Track;
-import pairdown.track.UnusableInputException;
-
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -12,6 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import pairdown.format.LogFiles;
+import pairdown.track.Channel;
+import pairdown.track.Track;
+import pairdown.track.UnusableInputException;
 
 /**
  * An open format, as everybody writes it.

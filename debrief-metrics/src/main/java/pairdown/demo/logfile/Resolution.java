@@ -1,10 +1,9 @@
 package pairdown.demo.logfile;
 
-import pairdown.track.Channel;
-import pairdown.track.Track;
-
 import java.util.Set;
 import java.util.TreeSet;
+import pairdown.track.Channel;
+import pairdown.track.Track;
 
 /** What loggers round their values to. */
 final class Resolution {

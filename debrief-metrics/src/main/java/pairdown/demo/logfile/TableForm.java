@@ -3,16 +3,14 @@ package pairdown.demo.logfile;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
-import pairdown.format.source.Decimal;
-import pairdown.track.Channel;
-import pairdown.track.Track;
-import pairdown.units.Unit;
-
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pairdown.format.source.Decimal;
+import pairdown.track.Channel;
+import pairdown.track.Track;
+import pairdown.units.Unit;
 
 /**
  * A table with a logger's own headings and units.

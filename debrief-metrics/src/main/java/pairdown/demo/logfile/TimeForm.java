@@ -1,16 +1,14 @@
 package pairdown.demo.logfile;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
-import pairdown.format.source.Decimal;
-import pairdown.format.source.Segments;
-import pairdown.time.GpsTime;
-import pairdown.track.Track;
-
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import pairdown.format.source.Decimal;
+import pairdown.format.source.Segments;
+import pairdown.time.GpsTime;
+import pairdown.track.Track;
 
 /** How a table tells its times. */
 public sealed interface TimeForm {

@@ -1,7 +1,7 @@
 package pairdown.demo.physics;
 
+import java.util.Random;
 import org.hipparchus.util.FastMath;
-
 import pairdown.air.Airspeed;
 import pairdown.atmosphere.Atmosphere;
 import pairdown.attempt.AirspeedKind;
@@ -9,8 +9,6 @@ import pairdown.demo.truth.TrueAir;
 import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.Geoid;
 import pairdown.vector.Vec3;
-
-import java.util.Random;
 
 /** The day's air over the field: density, mean wind and gusts by place. */
 final class Air {

@@ -1,8 +1,7 @@
 package pairdown.demo.physics;
 
-import pairdown.vector.Vec3;
-
 import java.util.Random;
+import pairdown.vector.Vec3;
 
 /**
  * A flyer under canopy: it fills within three and a half seconds, flies one full circle, goes to

@@ -1,10 +1,9 @@
 package pairdown.demo.physics;
 
-import pairdown.atmosphere.Atmosphere;
-import pairdown.track.Channel;
-
 import java.util.EnumMap;
 import java.util.Map;
+import pairdown.atmosphere.Atmosphere;
+import pairdown.track.Channel;
 
 /** Channels written down a row after the other. */
 final class Columns {

@@ -1,13 +1,12 @@
 package pairdown.demo.physics;
 
-import pairdown.demo.truth.TrueEpisode;
-import pairdown.demo.truth.TruePowerChange;
-import pairdown.demo.truth.TrueTail;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import pairdown.demo.truth.TrueEpisode;
+import pairdown.demo.truth.TruePowerChange;
+import pairdown.demo.truth.TrueTail;
 
 /**
  * Where the tail truly lost its air: the elevator's share of dynamic pressure fell below 0.6 of its

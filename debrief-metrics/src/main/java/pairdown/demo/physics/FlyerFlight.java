@@ -1,9 +1,8 @@
 package pairdown.demo.physics;
 
+import java.util.Random;
 import pairdown.atmosphere.Atmosphere;
 import pairdown.vector.Vec3;
-
-import java.util.Random;
 
 /** One flyer from the exit to standing on the ground again. */
 final class FlyerFlight {

@@ -1,14 +1,13 @@
 package pairdown.demo.physics;
 
-import pairdown.attempt.ClosureSettings;
-import pairdown.attempt.Role;
-import pairdown.pair.ClosingLimit;
-import pairdown.vector.Vec3;
-
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Random;
+import pairdown.attempt.ClosureSettings;
+import pairdown.attempt.Role;
+import pairdown.pair.ClosingLimit;
+import pairdown.vector.Vec3;
 
 /**
  * A flyer's eyes and judgement from the opening of the suit to the break-off: which place to go to,

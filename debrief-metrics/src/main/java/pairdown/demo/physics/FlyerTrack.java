@@ -1,12 +1,5 @@
 package pairdown.demo.physics;
 
-import pairdown.atmosphere.Atmosphere;
-import pairdown.demo.truth.TrueBody;
-import pairdown.demo.truth.TrueContact;
-import pairdown.demo.truth.TrueMotion;
-import pairdown.track.Channel;
-import pairdown.vector.Vec3;
-
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -14,6 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import pairdown.atmosphere.Atmosphere;
+import pairdown.demo.truth.TrueBody;
+import pairdown.demo.truth.TrueContact;
+import pairdown.demo.truth.TrueMotion;
+import pairdown.track.Channel;
+import pairdown.vector.Vec3;
 
 /** One flyer's rows: standing beside the others, walking to the ship, riding, flying. */
 final class FlyerTrack {

@@ -1,7 +1,6 @@
 package pairdown.demo.physics;
 
 import org.hipparchus.util.FastMath;
-
 import pairdown.vector.Vec3;
 
 /**

@@ -1,10 +1,8 @@
 package pairdown.demo.physics;
 
-import org.hipparchus.util.FastMath;
-
-import pairdown.vector.Vec3;
-
 import java.util.Random;
+import org.hipparchus.util.FastMath;
+import pairdown.vector.Vec3;
 
 /**
  * One frozen field of gusts that all bodies fly through: a sum of shear waves with random

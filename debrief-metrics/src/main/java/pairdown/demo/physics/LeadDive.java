@@ -1,11 +1,9 @@
 package pairdown.demo.physics;
 
-import org.hipparchus.util.FastMath;
-
-import pairdown.atmosphere.Atmosphere;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.hipparchus.util.FastMath;
+import pairdown.atmosphere.Atmosphere;
 
 /**
  * The lead's dive: lever to idle, then in two moves to where the target is held, then held; and

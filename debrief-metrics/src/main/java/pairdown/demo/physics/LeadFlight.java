@@ -1,11 +1,10 @@
 package pairdown.demo.physics;
 
+import java.util.List;
+import java.util.Random;
 import pairdown.atmosphere.Atmosphere;
 import pairdown.demo.truth.TruePowerChange;
 import pairdown.vector.Vec3;
-
-import java.util.List;
-import java.util.Random;
 
 /** The lead flying: body, pilot and guide, a step at a time. */
 final class LeadFlight {

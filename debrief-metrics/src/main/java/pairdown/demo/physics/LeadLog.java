@@ -1,15 +1,14 @@
 package pairdown.demo.physics;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
 import pairdown.attempt.Role;
 import pairdown.demo.truth.TrueBody;
 import pairdown.demo.truth.TrueMotion;
 import pairdown.demo.truth.TrueTail;
 import pairdown.track.Channel;
 import pairdown.vector.Vec3;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** Writes down the lead, a row a step. */
 final class LeadLog {

@@ -1,11 +1,9 @@
 package pairdown.demo.physics;
 
+import java.util.Random;
 import org.hipparchus.util.FastMath;
-
 import pairdown.atmosphere.Atmosphere;
 import pairdown.vector.Vec3;
-
-import java.util.Random;
 
 /**
  * The lead's hands and feet: airspeed by pitch, bank by aileron, rudder to turn without slip.

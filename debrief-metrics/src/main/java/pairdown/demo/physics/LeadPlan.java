@@ -1,8 +1,7 @@
 package pairdown.demo.physics;
 
-import pairdown.attempt.AirspeedKind;
-
 import java.util.List;
+import pairdown.attempt.AirspeedKind;
 
 /**
  * What the lead is to do.

@@ -1,9 +1,8 @@
 package pairdown.demo.physics;
 
-import pairdown.demo.truth.TruePowerChange;
-
 import java.util.ArrayList;
 import java.util.List;
+import pairdown.demo.truth.TruePowerChange;
 
 /** The pilot's hand on the power lever: rests, or moves at an even rate to a new place. */
 final class LeverHand {

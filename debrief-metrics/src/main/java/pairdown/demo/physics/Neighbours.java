@@ -1,8 +1,7 @@
 package pairdown.demo.physics;
 
-import pairdown.vector.Vec3;
-
 import java.util.List;
+import pairdown.vector.Vec3;
 
 /**
  * How flyers keep clear of each other: within a distance, less for places planned close together,

@@ -1,11 +1,9 @@
 package pairdown.demo.physics;
 
-import org.hipparchus.util.FastMath;
-
-import pairdown.vector.Vec3;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.hipparchus.util.FastMath;
+import pairdown.vector.Vec3;
 
 /** A path over the ground of straights and circles, by the distance along it. */
 final class Route {

@@ -1,12 +1,11 @@
 package pairdown.demo.physics;
 
-import pairdown.attempt.LeverArm;
-import pairdown.geodesy.Geodetic;
-
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pairdown.attempt.LeverArm;
+import pairdown.geodesy.Geodetic;
 
 /**
  * What is to be flown; {@link Simulation#run} flies it.

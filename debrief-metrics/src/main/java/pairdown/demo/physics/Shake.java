@@ -1,8 +1,7 @@
 package pairdown.demo.physics;
 
-import org.hipparchus.util.FastMath;
-
 import java.util.Random;
+import org.hipparchus.util.FastMath;
 
 /**
  * What turns the lead besides its controls: buffet near 4 Hz that shows in the rates without

@@ -1,8 +1,7 @@
 package pairdown.demo.physics;
 
-import pairdown.vector.Vec3;
-
 import java.util.Random;
+import pairdown.vector.Vec3;
 
 /**
  * The exit aircraft's whole flight, laid out backwards from the exit: circles up to the start of

@@ -1,13 +1,12 @@
 package pairdown.demo.physics;
 
+import java.util.Map;
+import java.util.OptionalDouble;
 import pairdown.attempt.Role;
 import pairdown.demo.truth.TrueBody;
 import pairdown.demo.truth.TrueMotion;
 import pairdown.track.Channel;
 import pairdown.vector.Vec3;
-
-import java.util.Map;
-import java.util.OptionalDouble;
 
 /** The exit aircraft's rows, and what rides in it. */
 final class ShipTrack {

@@ -1,15 +1,14 @@
 package pairdown.demo.physics;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
 import pairdown.demo.truth.TrueBody;
 import pairdown.demo.truth.TrueContact;
 import pairdown.demo.truth.Truth;
 import pairdown.geodesy.LocalFrame;
 import pairdown.vector.Vec3;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Random;
 
 /**
  * Flies a scenario. The lead flies alone up to the exit, the exit aircraft's flight is laid to meet

@@ -1,8 +1,7 @@
 package pairdown.demo.physics;
 
-import pairdown.attempt.Role;
-
 import java.util.List;
+import pairdown.attempt.Role;
 
 /** A flyer's way in: places on the bearing line, each held for a while before the next. */
 final class Steps {

@@ -1,8 +1,7 @@
 package pairdown.demo.physics;
 
-import org.hipparchus.util.FastMath;
-
 import java.util.Random;
+import org.hipparchus.util.FastMath;
 
 /** First-order Gauss–Markov noise of unit root mean square. */
 final class Wander {

@@ -1,12 +1,11 @@
 package pairdown.demo.receiver;
 
+import java.util.Map;
 import pairdown.attempt.LeverArm;
 import pairdown.demo.truth.TrueBody;
 import pairdown.motion.Attitude;
 import pairdown.track.Channel;
 import pairdown.vector.Vec3;
-
-import java.util.Map;
 
 /**
  * Where a receiver's antenna truly was: the body's reference point and its lever arm turned by the

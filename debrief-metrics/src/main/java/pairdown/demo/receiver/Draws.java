@@ -1,8 +1,7 @@
 package pairdown.demo.receiver;
 
-import pairdown.vector.Vec3;
-
 import java.util.Random;
+import pairdown.vector.Vec3;
 
 /**
  * Random numbers of one purpose: a seed and names give one stream, so that one more draw for one

@@ -1,5 +1,7 @@
 package pairdown.demo.receiver;
 
+import java.time.Instant;
+import java.util.Optional;
 import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.Geoid;
 import pairdown.geodesy.LocalFrame;
@@ -8,9 +10,6 @@ import pairdown.track.HeightDatum;
 import pairdown.track.LogReport;
 import pairdown.track.Track;
 import pairdown.vector.Vec3;
-
-import java.time.Instant;
-import java.util.Optional;
 
 /** Fixes as a log's rows: geodetic, heights from the planned datum, the planned velocities. */
 final class FixRows {

@@ -1,9 +1,8 @@
 package pairdown.demo.receiver;
 
+import java.util.Optional;
 import pairdown.time.Span;
 import pairdown.track.HeightDatum;
-
-import java.util.Optional;
 
 /**
  * A satellite log of one participant.

@@ -1,12 +1,11 @@
 package pairdown.demo.receiver;
 
-import pairdown.time.Span;
-import pairdown.track.HeightDatum;
-
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pairdown.time.Span;
+import pairdown.track.HeightDatum;
 
 /**
  * What was done to one log: what a debrief should find.

@@ -1,13 +1,12 @@
 package pairdown.demo.receiver;
 
+import java.util.ArrayList;
+import java.util.List;
 import pairdown.attempt.Role;
 import pairdown.demo.receiver.GnssPlan.HeightPlan;
 import pairdown.demo.receiver.GnssPlan.Velocity;
 import pairdown.demo.truth.TrueBody;
 import pairdown.demo.truth.Truth;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** How one log of a simulated attempt is made. */
 public sealed interface LogPlan permits GnssPlan, RecorderPlan {

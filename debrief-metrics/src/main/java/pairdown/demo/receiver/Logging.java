@@ -1,12 +1,11 @@
 package pairdown.demo.receiver;
 
-import pairdown.attempt.LeverArm;
-import pairdown.demo.truth.TrueBody;
-import pairdown.demo.truth.Truth;
-
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import pairdown.attempt.LeverArm;
+import pairdown.demo.truth.TrueBody;
+import pairdown.demo.truth.Truth;
 
 /** All logs of a simulated attempt, under one sky. */
 public final class Logging {

@@ -1,5 +1,9 @@
 package pairdown.demo.receiver;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import pairdown.attempt.LeverArm;
 import pairdown.demo.truth.TrueBody;
 import pairdown.demo.truth.Truth;
@@ -8,11 +12,6 @@ import pairdown.track.HeightDatum;
 import pairdown.track.LogReport;
 import pairdown.track.Track;
 import pairdown.vector.Vec3;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * A satellite receiver on one body: what it logs of the truth under a sky. Its own draws depend on

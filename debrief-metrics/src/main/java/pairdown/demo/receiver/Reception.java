@@ -1,11 +1,10 @@
 package pairdown.demo.receiver;
 
-import pairdown.time.Span;
-import pairdown.vector.Vec3;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import pairdown.time.Span;
+import pairdown.vector.Vec3;
 
 /** What befell one receiver's signal: losses, shadow, bursts and biases after re-acquiring. */
 final class Reception {

@@ -1,13 +1,5 @@
 package pairdown.demo.receiver;
 
-import pairdown.demo.truth.TrueBody;
-import pairdown.demo.truth.Truth;
-import pairdown.time.TimeAxis;
-import pairdown.track.Channel;
-import pairdown.track.HeightDatum;
-import pairdown.track.LogReport;
-import pairdown.track.Track;
-
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -15,6 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import pairdown.demo.truth.TrueBody;
+import pairdown.demo.truth.Truth;
+import pairdown.time.TimeAxis;
+import pairdown.track.Channel;
+import pairdown.track.HeightDatum;
+import pairdown.track.LogReport;
+import pairdown.track.Track;
 
 /** An aircraft's systems recorder: own zero, own rate, instruments' lag, noise and rounding. */
 final class Recorder {

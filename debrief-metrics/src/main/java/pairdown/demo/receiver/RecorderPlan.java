@@ -1,12 +1,11 @@
 package pairdown.demo.receiver;
 
-import pairdown.time.Span;
-import pairdown.track.Channel;
-
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import pairdown.time.Span;
+import pairdown.track.Channel;
 
 /**
  * An aircraft's systems recorder, with its own zero instead of absolute time.

@@ -1,10 +1,9 @@
 package pairdown.demo.receiver;
 
-import pairdown.time.Span;
-
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import pairdown.time.Span;
 
 /**
  * How well a receiver saw the sky. Times are the truth's.

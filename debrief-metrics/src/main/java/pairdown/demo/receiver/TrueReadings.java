@@ -1,10 +1,9 @@
 package pairdown.demo.receiver;
 
+import java.util.Objects;
 import pairdown.demo.truth.TrueBody;
 import pairdown.demo.truth.TrueMotion;
 import pairdown.track.Channel;
-
-import java.util.Objects;
 
 /** True values of a body's systems at any time, linear between rows. */
 final class TrueReadings {

@@ -1,11 +1,10 @@
 package pairdown.demo.truth;
 
-import pairdown.geodesy.LocalFrame;
-
 import java.time.Instant;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import pairdown.geodesy.LocalFrame;
 
 /**
  * All that was true in a simulated attempt. Times are seconds from {@code start}, positions east,

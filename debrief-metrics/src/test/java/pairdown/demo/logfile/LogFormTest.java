@@ -3,11 +3,17 @@ package pairdown.demo.logfile;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-
 import pairdown.demo.logfile.TableForm.Heading;
 import pairdown.demo.receiver.GnssPlan;
 import pairdown.demo.receiver.GnssPlan.ClockPlan;
@@ -21,14 +27,6 @@ import pairdown.track.Channel;
 import pairdown.track.EllipsoidHeight;
 import pairdown.track.Track;
 import pairdown.units.Unit;
-
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.ZoneId;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 class LogFormTest {
     private static final GnssPlan PLAN =

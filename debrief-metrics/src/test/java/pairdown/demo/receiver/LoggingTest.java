@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-
 import pairdown.attempt.LeverArm;
 import pairdown.demo.receiver.GnssPlan.ClockPlan;
 import pairdown.demo.receiver.GnssPlan.HeightPlan;
@@ -16,11 +19,6 @@ import pairdown.track.Channel;
 import pairdown.track.EllipsoidHeight;
 import pairdown.track.Track;
 import pairdown.vector.Vec3;
-
-import java.time.Instant;
-import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
 
 class LoggingTest {
     private static final Truth TRUTH = MadeTruth.of();

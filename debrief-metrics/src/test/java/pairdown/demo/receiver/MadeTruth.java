@@ -1,5 +1,11 @@
 package pairdown.demo.receiver;
 
+import java.time.Instant;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import pairdown.atmosphere.Atmosphere;
 import pairdown.attempt.Role;
 import pairdown.demo.truth.TrueAir;
@@ -11,13 +17,6 @@ import pairdown.geodesy.Geoid;
 import pairdown.geodesy.LocalFrame;
 import pairdown.track.Channel;
 import pairdown.vector.Vec3;
-
-import java.time.Instant;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.function.DoubleFunction;
 
 /** Circles and climbs in place of flights: a lead, a jump ship and a flyer who leaves it. */
 public final class MadeTruth {

@@ -1,15 +1,14 @@
 package pairdown.format.csv;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Optional;
 import pairdown.format.source.ByteLines;
 import pairdown.format.source.LogSource;
 import pairdown.format.source.TrackFormat;
 import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
-
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Path;
-import java.util.Optional;
 
 /** CSV logs: comma, semicolon, tab or bar, with a header of plain words, or with a column map. */
 public final class CsvFormat implements TrackFormat {

@@ -1,14 +1,13 @@
 package pairdown.format.csv;
 
-import pairdown.track.Channel;
-import pairdown.track.HeightDatum;
-import pairdown.units.LoggedUnit;
-
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import pairdown.track.Channel;
+import pairdown.track.HeightDatum;
+import pairdown.units.LoggedUnit;
 
 /** Finds the layout of a CSV log from its own header: the row with the most headings known here. */
 final class HeaderLayout {

@@ -1,13 +1,12 @@
 package pairdown.format.csv;
 
-import pairdown.units.LoggedUnit;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import pairdown.units.LoggedUnit;
 
 /**
  * A column's heading taken apart: its words in lower case and in order, and its unit where it has

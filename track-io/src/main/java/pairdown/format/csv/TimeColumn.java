@@ -1,14 +1,13 @@
 package pairdown.format.csv;
 
-import pairdown.format.source.Numbers;
-import pairdown.time.GpsTime;
-import pairdown.time.IsoTime;
-
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import pairdown.format.source.Numbers;
+import pairdown.time.GpsTime;
+import pairdown.time.IsoTime;
 
 /**
  * How a row's time is read from its cells, to nanoseconds from 1970 UTC or from the log's own zero.

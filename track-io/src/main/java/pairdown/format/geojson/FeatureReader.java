@@ -2,7 +2,11 @@ package pairdown.format.geojson;
 
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
-
+import java.io.IOException;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import pairdown.format.source.Doubles;
 import pairdown.format.source.Longs;
 import pairdown.format.source.Notes;
@@ -11,12 +15,6 @@ import pairdown.format.source.PointNames;
 import pairdown.format.source.Rows;
 import pairdown.time.IsoTime;
 import pairdown.track.Channel;
-
-import java.io.IOException;
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * Reads features one after the other: coordinates, times and further arrays come in any order and

@@ -2,14 +2,6 @@ package pairdown.format.geojson;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-
-import pairdown.format.source.Decimal;
-import pairdown.format.source.NamedTracksWriter;
-import pairdown.format.source.Segments;
-import pairdown.track.Channel;
-import pairdown.track.EllipsoidHeight;
-import pairdown.track.Track;
-
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
@@ -17,6 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import pairdown.format.source.Decimal;
+import pairdown.format.source.NamedTracksWriter;
+import pairdown.format.source.Segments;
+import pairdown.track.Channel;
+import pairdown.track.EllipsoidHeight;
+import pairdown.track.Track;
 
 /**
  * Writes GeoJSON (RFC 7946): one feature, a line for each stretch without a gap, heights above the

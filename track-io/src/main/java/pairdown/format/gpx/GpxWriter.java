@@ -1,13 +1,5 @@
 package pairdown.format.gpx;
 
-import pairdown.format.source.Decimal;
-import pairdown.format.source.NamedTracksWriter;
-import pairdown.format.source.Segments;
-import pairdown.format.source.Text;
-import pairdown.track.Channel;
-import pairdown.track.EllipsoidHeight;
-import pairdown.track.Track;
-
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -16,6 +8,13 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import pairdown.format.source.Decimal;
+import pairdown.format.source.NamedTracksWriter;
+import pairdown.format.source.Segments;
+import pairdown.format.source.Text;
+import pairdown.track.Channel;
+import pairdown.track.EllipsoidHeight;
+import pairdown.track.Track;
 
 /**
  * Writes GPX 1.1: a track with a segment for each stretch without a gap, {@code ele} above sea

@@ -1,13 +1,12 @@
 package pairdown.format.igc;
 
-import pairdown.format.source.Notes;
-import pairdown.format.source.Numbers;
-import pairdown.track.Channel;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import pairdown.format.source.Notes;
+import pairdown.format.source.Numbers;
+import pairdown.track.Channel;
 
 /**
  * A field added to B records by an I record, or to K records by a J record.

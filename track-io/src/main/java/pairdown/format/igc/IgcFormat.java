@@ -1,13 +1,12 @@
 package pairdown.format.igc;
 
+import java.io.IOException;
+import java.io.InputStream;
 import pairdown.format.source.ByteLines;
 import pairdown.format.source.LogSource;
 import pairdown.format.source.TrackFormat;
 import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
-
-import java.io.IOException;
-import java.io.InputStream;
 
 /** FAI/IGC Technical Specification for GNSS Flight Recorders, second edition, AL8. */
 public final class IgcFormat implements TrackFormat {

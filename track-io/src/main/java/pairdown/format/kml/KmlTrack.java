@@ -1,5 +1,13 @@
 package pairdown.format.kml;
 
+import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
 import pairdown.format.source.Doubles;
 import pairdown.format.source.Longs;
 import pairdown.format.source.Notes;
@@ -9,16 +17,6 @@ import pairdown.format.source.Rows;
 import pairdown.format.source.Xml;
 import pairdown.time.IsoTime;
 import pairdown.track.Channel;
-
-import java.nio.charset.StandardCharsets;
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-
-import javax.xml.stream.XMLStreamConstants;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
 
 /**
  * One {@code Track}: instants and coordinates in two lists, or by turns. Where the lists differ in

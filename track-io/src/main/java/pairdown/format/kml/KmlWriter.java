@@ -1,14 +1,5 @@
 package pairdown.format.kml;
 
-import pairdown.format.source.Decimal;
-import pairdown.format.source.NamedTracksWriter;
-import pairdown.format.source.Segments;
-import pairdown.format.source.Text;
-import pairdown.geodesy.Geoid;
-import pairdown.track.Channel;
-import pairdown.track.EllipsoidHeight;
-import pairdown.track.Track;
-
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -19,6 +10,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import pairdown.format.source.Decimal;
+import pairdown.format.source.NamedTracksWriter;
+import pairdown.format.source.Segments;
+import pairdown.format.source.Text;
+import pairdown.geodesy.Geoid;
+import pairdown.track.Channel;
+import pairdown.track.EllipsoidHeight;
+import pairdown.track.Track;
 
 /**
  * Writes KML: one {@code gx:Track} for each stretch without a gap, in a {@code gx:MultiTrack},

@@ -1,13 +1,12 @@
 package pairdown.format.nmea;
 
+import java.io.IOException;
+import java.io.InputStream;
 import pairdown.format.source.ByteLines;
 import pairdown.format.source.LogSource;
 import pairdown.format.source.TrackFormat;
 import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
-
-import java.io.IOException;
-import java.io.InputStream;
 
 /** NMEA 0183 as receivers write it to a log. */
 public final class NmeaFormat implements TrackFormat {

@@ -1,10 +1,9 @@
 package pairdown.format.source;
 
-import pairdown.track.Track;
-
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Map;
+import pairdown.track.Track;
 
 /** A writer of a format that can hold several tracks, each under its name. Stateless. */
 public interface NamedTracksWriter extends TrackWriter {

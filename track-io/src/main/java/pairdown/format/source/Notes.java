@@ -1,13 +1,12 @@
 package pairdown.format.source;
 
-import pairdown.track.LogEvent;
-import pairdown.track.LogReport;
-import pairdown.track.Skipped;
-
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import pairdown.track.LogEvent;
+import pairdown.track.LogReport;
+import pairdown.track.Skipped;
 
 /** Collects what a reader must say about a log: what was not used, and what to bear in mind. */
 public final class Notes {

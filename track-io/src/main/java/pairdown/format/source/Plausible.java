@@ -1,9 +1,8 @@
 package pairdown.format.source;
 
-import pairdown.track.Channel;
-
 import java.util.Locale;
 import java.util.Optional;
+import pairdown.track.Channel;
 
 /** Whether a value can be what its channel says, and the complaint where it can't. */
 final class Plausible {

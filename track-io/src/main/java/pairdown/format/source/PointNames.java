@@ -1,12 +1,11 @@
 package pairdown.format.source;
 
-import pairdown.track.Channel;
-
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import pairdown.track.Channel;
 
 /** Plain names that extensions of XML and JSON formats use for a channel, beside its own. */
 public final class PointNames {

@@ -1,9 +1,8 @@
 package pairdown.format.source;
 
-import pairdown.track.Channel;
-
 import java.util.Arrays;
 import java.util.List;
+import pairdown.track.Channel;
 
 /**
  * Rows that say nothing new: the same row twice, and positions a receiver or logger held while it

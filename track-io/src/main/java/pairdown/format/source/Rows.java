@@ -1,16 +1,15 @@
 package pairdown.format.source;
 
-import pairdown.track.Channel;
-import pairdown.track.HeightDatum;
-import pairdown.track.LogEvent;
-import pairdown.track.Track;
-import pairdown.track.UnusableInputException;
-
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import pairdown.track.Channel;
+import pairdown.track.HeightDatum;
+import pairdown.track.LogEvent;
+import pairdown.track.Track;
+import pairdown.track.UnusableInputException;
 
 /**
  * The rows of a log as a reader finds them, in file order, and what is done to them in every format

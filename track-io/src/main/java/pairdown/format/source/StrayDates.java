@@ -1,10 +1,9 @@
 package pairdown.format.source;
 
-import pairdown.time.GpsTime;
-
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Arrays;
+import pairdown.time.GpsTime;
 
 /**
  * Dates that don't belong to the rest of a log: a receiver's cold start (1980), or a week counter
