@@ -281,6 +281,10 @@ final class DebriefErrors {
                 debrief.participant(pair.flyer()).orElseThrow().trajectory().orElseThrow();
         LeverArm slot = pair.slotArm().orElseThrow();
         TruePair truth = new TruePair(made.truth(), pair.lead(), pair.flyer(), slot);
+        double leaving_s =
+                truth.leaving_s(
+                        made.attempt().matched().horizontal_mps(),
+                        made.attempt().matched().vertical_mps());
         PairSeries s = pair.series();
         List<TrueContact> contacts =
                 made.truth().contacts().stream()
@@ -292,7 +296,8 @@ final class DebriefErrors {
                 continue;
             }
             double error_m = s.value(Figure.SEPARATION, i) - truth.separation_m(t);
-            tally("separation (m)").add(error_m, s.value(Figure.SEPARATION_SIGMA, i));
+            String when = t <= leaving_s ? "until the flyer leaves" : "after the flyer left";
+            tally("separation " + when + " (m)").add(error_m, s.value(Figure.SEPARATION_SIGMA, i));
             tally("gap (m)")
                     .add(s.value(Figure.GAP, i) - truth.gap_m(t), s.value(Figure.GAP_SIGMA, i));
             if (t > truth.closest_s() - LAST_S && t <= truth.closest_s()) {
