@@ -64,7 +64,9 @@ class DebriefStudyTest {
 
     @Test
     void separationsLieWithinThreeOfTheirSigmas() {
-        assertTrue(of("separation until the flyer leaves (m)").shareWithin3Sigma() > 0.9, ERRORS::toString);
+        assertTrue(
+                of("separation until the flyer leaves (m)").shareWithin3Sigma() > 0.9,
+                ERRORS::toString);
     }
 
     @Test
