@@ -15,6 +15,7 @@ import pairdown.debrief.ResultFolder;
 import pairdown.format.LogFiles;
 import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.LocalFrame;
+import pairdown.motion.Trajectory;
 import pairdown.track.Channel;
 import pairdown.track.EllipsoidHeight;
 import pairdown.track.Track;
@@ -40,14 +41,17 @@ class TracksTest {
     }
 
     private static double apart_m(ParticipantDebrief p, Track back, int row) {
-        double t_s = DEBRIEF.axis().seconds(back.axis().orElseThrow().instant(back.time_s(row)));
+        Trajectory flown = p.trajectory().orElseThrow();
+        double read_s = DEBRIEF.axis().seconds(back.axis().orElseThrow().instant(back.time_s(row)));
+        // Files keep microseconds: a track's ends may be read a little outside it.
+        double t_s = Math.max(flown.start_s(), Math.min(flown.end_s(), read_s));
         LocalFrame frame = DEBRIEF.frame();
         Geodetic read =
                 new Geodetic(
                         back.value(Channel.LATITUDE, row),
                         back.value(Channel.LONGITUDE, row),
                         EllipsoidHeight.of(back, row));
-        return frame.toEnu(read).minus(p.trajectory().orElseThrow().at(t_s).position_m()).norm();
+        return frame.toEnu(read).minus(flown.at(t_s).position_m()).norm();
     }
 
     @Test
