@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import pairdown.debrief.ResultFolder;
+import pairdown.season.AttemptSummary.Dive;
 import pairdown.season.AttemptSummary.FlyerSummary;
 
 /** Writes a season's files other than its page: {@code season.json} and the tables. */
@@ -17,23 +18,30 @@ public final class SeasonFiles {
 
     private static final String JSON = "season.json";
     private static final String ATTEMPTS = "attempts.csv";
+    private static final String FLYERS = "flyers.csv";
     private static final String SEGMENTS = "segments.csv";
 
     /** The files written. */
-    public static final List<String> NAMES = List.of(JSON, ATTEMPTS, SEGMENTS);
-
-    private SeasonFiles() {}
-
-    /** Writes all of them into a folder. */
-    public static void write(Season season, ResultFolder folder) throws IOException {
-        folder.text(
-                JSON,
-                out -> out.append(MAPPER.writeValueAsString(SeasonJson.of(season))).append('\n'));
-        folder.text(ATTEMPTS, out -> attempts(season, csv(out, ATTEMPT_COLUMNS)));
-        folder.text(SEGMENTS, out -> segments(season, csv(out, SEGMENT_COLUMNS)));
-    }
+    public static final List<String> NAMES = List.of(JSON, ATTEMPTS, FLYERS, SEGMENTS);
 
     private static final String[] ATTEMPT_COLUMNS = {
+        "attempt",
+        "folder",
+        "usable",
+        "start",
+        "gate_m",
+        "configuration",
+        "descentHeld",
+        "longestOnTarget_s",
+        "timeToStabilise_s",
+        "airspeedSd_mps",
+        "peakElevator_pct",
+        "episodes",
+        "closureExceedances",
+        "exceeded",
+        "reason"
+    };
+    private static final String[] FLYER_COLUMNS = {
         "attempt",
         "folder",
         "start",
@@ -46,9 +54,13 @@ public final class SeasonFiles {
         "matchedLongest_s",
         "overshoots",
         "verdict",
-        "descentHeld",
-        "timeToStabilise_s",
-        "episodes"
+        "ahead_m",
+        "right_m",
+        "above_m",
+        "aheadSd_m",
+        "rightSd_m",
+        "aboveSd_m",
+        "correlation"
     };
     private static final String[] SEGMENT_COLUMNS = {
         "attempt",
@@ -61,6 +73,18 @@ public final class SeasonFiles {
         "sink_mps"
     };
 
+    private SeasonFiles() {}
+
+    /** Writes all of them into a folder. */
+    public static void write(Season season, ResultFolder folder) throws IOException {
+        folder.text(
+                JSON,
+                out -> out.append(MAPPER.writeValueAsString(SeasonJson.of(season))).append('\n'));
+        folder.text(ATTEMPTS, out -> attempts(season, csv(out, ATTEMPT_COLUMNS)));
+        folder.text(FLYERS, out -> flyers(season, csv(out, FLYER_COLUMNS)));
+        folder.text(SEGMENTS, out -> segments(season, csv(out, SEGMENT_COLUMNS)));
+    }
+
     private static CSVPrinter csv(Appendable out, String[] header) throws IOException {
         return CSVFormat.DEFAULT
                 .builder()
@@ -71,6 +95,27 @@ public final class SeasonFiles {
     }
 
     private static void attempts(Season season, CSVPrinter csv) throws IOException {
+        for (AttemptSummary a : season.attempts()) {
+            csv.printRecord(
+                    a.attempt(),
+                    a.folder(),
+                    a.usable() ? "1" : "0",
+                    a.start(),
+                    cell(a.gate_m()),
+                    a.dive().map(Dive::configuration).orElse(""),
+                    a.descentHeld().map(h -> h ? "1" : "0").orElse(""),
+                    a.dive().map(d -> cell(d.longest_s())).orElse(""),
+                    a.dive().map(d -> cell(d.stabilise_s())).orElse(""),
+                    a.dive().map(d -> cell(d.airspeedSd_mps())).orElse(""),
+                    a.dive().map(d -> cell(d.peakElevator_pct())).orElse(""),
+                    a.episodes().map(String::valueOf).orElse(""),
+                    a.usable() ? String.valueOf(a.closureExceedances()) : "",
+                    String.join(" ", a.exceeded()),
+                    a.reason().orElse(""));
+        }
+    }
+
+    private static void flyers(Season season, CSVPrinter csv) throws IOException {
         for (AttemptSummary a : season.attempts()) {
             for (FlyerSummary f : a.flyers()) {
                 csv.printRecord(
@@ -86,9 +131,13 @@ public final class SeasonFiles {
                         cell(f.matchedLongest_s()),
                         f.overshoots().map(String::valueOf).orElse(""),
                         f.verdict().orElse(""),
-                        a.descentHeld().map(h -> h ? "1" : "0").orElse(""),
-                        cell(a.dive().map(d -> d.stabilise_s()).orElse(OptionalDouble.empty())),
-                        a.episodes().map(String::valueOf).orElse(""));
+                        f.spread().map(p -> cell(p.ahead_m())).orElse(""),
+                        f.spread().map(p -> cell(p.right_m())).orElse(""),
+                        f.spread().map(p -> cell(p.above_m())).orElse(""),
+                        f.spread().map(p -> cell(p.aheadSd_m())).orElse(""),
+                        f.spread().map(p -> cell(p.rightSd_m())).orElse(""),
+                        f.spread().map(p -> cell(p.aboveSd_m())).orElse(""),
+                        f.spread().map(p -> cell(p.correlation())).orElse(""));
             }
         }
     }

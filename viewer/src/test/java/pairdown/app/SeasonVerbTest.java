@@ -39,7 +39,13 @@ class SeasonVerbTest {
         Files.createDirectories(folder.resolve("02"));
         assertEquals(ExitStatus.DONE, Main.run("season", folder.toString()));
         Path out = folder.resolve("season");
-        for (String name : List.of("season.html", "season.json", "attempts.csv", "segments.csv")) {
+        for (String name :
+                List.of(
+                        "season.html",
+                        "season.json",
+                        "attempts.csv",
+                        "flyers.csv",
+                        "segments.csv")) {
             assertTrue(Files.size(out.resolve(name)) > 0, name);
         }
         JsonNode json = new JsonMapper().readTree(out.resolve("season.json").toFile());
@@ -62,7 +68,13 @@ class SeasonVerbTest {
         Path page = folder.resolve("season/season.html");
         Main.run("season", folder.toString());
         FileTime long_ago = FileTime.from(Instant.parse("2031-06-02T09:00:00Z"));
-        for (String name : List.of("season.html", "season.json", "attempts.csv", "segments.csv")) {
+        for (String name :
+                List.of(
+                        "season.html",
+                        "season.json",
+                        "attempts.csv",
+                        "flyers.csv",
+                        "segments.csv")) {
             Files.setLastModifiedTime(page.resolveSibling(name), long_ago);
         }
         Files.setLastModifiedTime(page.resolveSibling(".made-from"), long_ago);
