@@ -13,6 +13,7 @@ import pairdown.panel.Opening.Purpose;
 import pairdown.replay.Desk;
 import pairdown.season.SeasonFolder;
 import pairdown.track.UnusableInputException;
+import pairdown.words.Words;
 
 /**
  * Reads for the replay window, on a thread of its own: an attempt's folder, loose logs as a draft
@@ -20,7 +21,13 @@ import pairdown.track.UnusableInputException;
  */
 final class AttemptLoader implements Opening.Loader<Found> {
     /** The steps of a debrief and the ground: how far the bar has come is counted in them. */
-    private static final double STEPS = 7;
+    private static final double STEPS = 8;
+
+    private final Words words;
+
+    AttemptLoader(Words words) {
+        this.words = words;
+    }
 
     @Override
     public Found load(Opening.Wish wish, Consumer<Desk.Progress> progress)
@@ -33,7 +40,10 @@ final class AttemptLoader implements Opening.Loader<Found> {
             Consumer<String> told = step -> progress.accept(new Desk.Progress(step, Double.NaN));
             return new Found.Attempts(first, SeasonFolder.read(first, told));
         }
-        return Loaded.of(attempt(wish.paths()), new Counted(first, progress));
+        Consumer<String> counted = new Counted(first, progress);
+        Loaded loaded = Loaded.of(attempt(wish.paths()), counted);
+        counted.accept(words.get("loading.curves"));
+        return Found.Ready.of(loaded, words);
     }
 
     private static Attempt attempt(List<Path> paths) throws UnusableInputException {

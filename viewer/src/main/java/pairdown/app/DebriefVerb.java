@@ -1,13 +1,7 @@
 package pairdown.app;
 
-import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+
 import pairdown.attempt.Attempt;
 import pairdown.attempt.AttemptFolder;
 import pairdown.attempt.Mark;
@@ -26,12 +20,24 @@ import pairdown.report.ReportPdf;
 import pairdown.scene.Terrain;
 import pairdown.words.Figures;
 import pairdown.words.Words;
+
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 
 /** Debriefs an attempt: {@code debrief.json}, the series and the report. */
 @Command(
@@ -89,8 +95,9 @@ final class DebriefVerb implements Callable<Integer> {
         Path place = Optional.ofNullable(out).orElse(opened.folder().resolve("debrief"));
         try {
             ResultFolder folder = ResultFolder.at(place);
-            DebriefFiles.write(debrief, folder);
+            CompletableFuture<Void> series = beside(() -> DebriefFiles.write(debrief, folder));
             String page = page(debrief, marks, words);
+            finish(series);
             folder.text("report.html", out -> out.append(page));
             if (!pdfless) {
                 folder.file("report.pdf", beside -> pdf(page, beside));
@@ -104,6 +111,35 @@ final class DebriefVerb implements Callable<Integer> {
         share(debrief, place);
         spec.commandLine().getOut().println(place.resolve("report.html"));
         return ExitStatus.DONE;
+    }
+
+    /** What may fail to write. */
+    @FunctionalInterface
+    private interface Writing {
+        void run() throws IOException;
+    }
+
+    /** Writes while the report is being made. */
+    private static CompletableFuture<Void> beside(Writing writing) {
+        return CompletableFuture.runAsync(
+                () -> {
+                    try {
+                        writing.run();
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                });
+    }
+
+    private static void finish(CompletableFuture<Void> writing) throws IOException {
+        try {
+            writing.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof UncheckedIOException failed) {
+                throw failed.getCause();
+            }
+            throw e;
+        }
     }
 
     private void share(Debrief debrief, Path results) throws Exception {

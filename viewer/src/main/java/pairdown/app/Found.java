@@ -1,12 +1,24 @@
 package pairdown.app;
 
+import pairdown.panel.Board;
+import pairdown.replay.Desk;
+import pairdown.replay.Recording;
+import pairdown.season.Season;
+import pairdown.words.Words;
+
 import java.nio.file.Path;
 import java.util.List;
-import pairdown.replay.Desk;
-import pairdown.season.Season;
 
 /** What a person's wish to open something led to. */
-sealed interface Found permits Loaded, Found.Attempts {
+sealed interface Found permits Found.Ready, Found.Attempts {
+    /** An attempt with all that can be made of it without a window. */
+    record Ready(Loaded loaded, Recording recording, Board board) implements Found {
+        static Ready of(Loaded loaded, Words words) {
+            Recording recording = Recording.of(loaded.debrief());
+            return new Ready(loaded, recording, new Board(recording, words));
+        }
+    }
+
     /**
      * The attempts below a folder.
      *

@@ -19,7 +19,7 @@ import picocli.CommandLine.Model.CommandSpec;
  * @param relief terrain, where its folder holds a tile that covers it
  * @param complaints what was read over on the way, a line for each
  */
-record Loaded(Debrief debrief, Optional<Relief> relief, List<String> complaints) implements Found {
+record Loaded(Debrief debrief, Optional<Relief> relief, List<String> complaints) {
     Loaded {
         complaints = List.copyOf(complaints);
     }

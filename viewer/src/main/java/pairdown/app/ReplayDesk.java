@@ -55,9 +55,13 @@ final class ReplayDesk implements AutoCloseable {
     ReplayDesk(SettingsFile file, ViewerSettings settings, GhostChoice choice, Runnable wake) {
         this.state = new Desk(settings);
         this.operator = new Operator(state);
-        this.opening = new Opening<>(new AttemptLoader(), wake);
+        this.opening = new Opening<>(new AttemptLoader(words), wake);
         this.front = new Front(state, operator, keys, opening, file);
         this.choice = choice;
+    }
+
+    Words words() {
+        return words;
     }
 
     Panels panels() {
@@ -99,13 +103,14 @@ final class ReplayDesk implements AutoCloseable {
     }
 
     /** Sets an attempt up to be seen. */
-    Diorama show(Loaded loaded, Shaders shaders) {
+    Diorama show(Found.Ready ready, Shaders shaders) {
+        Loaded loaded = ready.loaded();
+        Recording recording = ready.recording();
         shown = Optional.of(loaded);
         ghost = Optional.empty();
-        Recording recording = Recording.of(loaded.debrief());
         ViewState view = new ViewState(loaded.debrief());
         view.playback().seek(recording.middle_s() - LEAD_IN_S);
-        panels.show(recording, view, operator);
+        panels.show(ready.board(), view, operator);
         front.opened(loaded.folder());
         state.shows(Optional.of(absolute(loaded)), Optional.empty());
         tell(loaded.complaints());
@@ -157,7 +162,8 @@ final class ReplayDesk implements AutoCloseable {
     }
 
     /** Sets a second attempt up over the one shown; empty if the two share no moment. */
-    Optional<Diorama> overlay(Loaded other, Diorama current, Shaders shaders) {
+    Optional<Diorama> overlay(Found.Ready ready, Diorama current, Shaders shaders) {
+        Loaded other = ready.loaded();
         Debrief first = current.moment().debrief();
         Optional<GhostChoice> possible = choice.orNext(first, other.debrief());
         if (possible.isEmpty()) {
@@ -165,7 +171,7 @@ final class ReplayDesk implements AutoCloseable {
             state.tell(Optional.of(new Desk.Notice(what, true)));
             return Optional.empty();
         }
-        Moment laid = new Moment(Recording.of(other.debrief()));
+        Moment laid = new Moment(ready.recording());
         ghost = Optional.of(laid);
         choice = possible.get();
         state.shows(state.shown(), Optional.of(absolute(other)));

@@ -79,8 +79,8 @@ final class ReplayLoop implements AutoCloseable {
     }
 
     /** Shows an attempt from now on, beginning some seconds before the moment it is about. */
-    void show(Loaded loaded) {
-        replace(desk.show(loaded, shaders));
+    void show(Found.Ready ready) {
+        replace(desk.show(ready, shaders));
     }
 
     /**
@@ -164,11 +164,11 @@ final class ReplayLoop implements AutoCloseable {
         boolean overlay = opened.get().wish().purpose() == Opening.Purpose.OVERLAY;
         if (found instanceof Found.Attempts attempts) {
             desk.list(attempts, diorama.isEmpty());
-        } else if (found instanceof Loaded loaded && overlay && diorama.isPresent()) {
-            desk.overlay(loaded, diorama.get(), shaders).ifPresent(this::replace);
-        } else if (found instanceof Loaded loaded) {
-            show(loaded);
-            window.setTitle("Pairdown: " + loaded.debrief().attempt().id());
+        } else if (found instanceof Found.Ready ready && overlay && diorama.isPresent()) {
+            desk.overlay(ready, diorama.get(), shaders).ifPresent(this::replace);
+        } else if (found instanceof Found.Ready ready) {
+            show(ready);
+            window.setTitle("Pairdown: " + ready.loaded().debrief().attempt().id());
         }
     }
 
@@ -214,9 +214,11 @@ final class ReplayLoop implements AutoCloseable {
         context.endScene();
         canvas.begin(width_px, height_px);
         if (seen) {
-            Rect corner = desk.panels().corner(theme, desk.state(), diorama.get().moment());
-            diorama.get().leaveCorner(corner.width(), corner.height());
-            diorama.get().drawWords(canvas, theme, part.x(), part.y(), part.height());
+            Diorama shown = diorama.get();
+            shown.leaveCorner(
+                    desk.panels().cornerWidth(theme, desk.state()),
+                    desk.panels().cornerHeight(theme, desk.state(), shown.moment()));
+            shown.drawWords(canvas, theme, part.x(), part.y(), part.height());
         }
         desk.panels().draw(canvas, theme, width_px, height_px, desk.state(), moment, playback());
         canvas.end();

@@ -1,10 +1,7 @@
 package pairdown.app;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+
 import pairdown.attempt.AttemptFolder;
 import pairdown.gl.NoGraphicsException;
 import pairdown.gl.OffscreenContext;
@@ -13,6 +10,8 @@ import pairdown.gl.Shaders;
 import pairdown.gl.Window;
 import pairdown.settings.SettingsFile;
 import pairdown.settings.ViewerSettings;
+import pairdown.words.Words;
+
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,6 +19,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 
 /** The replay in a window. */
 @Command(
@@ -110,7 +115,7 @@ final class ReplayVerb implements Callable<Integer> {
                                 ? OffscreenContext.open(size.width_px(), size.height_px())
                                 : Window.open("Pairdown", size.width_px(), size.height_px());
                 ReplayLoop loop = loop(context, settings, choice)) {
-            loop.show(loaded);
+            loop.show(Found.Ready.of(loaded, Words.of(Locale.getDefault())));
             String place = context instanceof Window ? "a window" : "memory";
             spec.commandLine().getOut().println(loop.time(count, place));
         }

@@ -108,6 +108,10 @@ public final class Window implements RenderContext {
             if (before != null) {
                 before.free();
             }
+            if (Platform.get() == Platform.LINUX && System.getenv("WAYLAND_DISPLAY") == null) {
+                // Else a library that is not needed complains on standard error of what it lacks.
+                glfwInitHint(GLFW_PLATFORM, GLFW_PLATFORM_X11);
+            }
             if (!glfwInit()) {
                 throw NoGraphicsException.window(lastError());
             }

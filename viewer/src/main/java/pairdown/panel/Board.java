@@ -1,7 +1,5 @@
 package pairdown.panel;
 
-import java.util.ArrayList;
-import java.util.List;
 import pairdown.debrief.Debrief;
 import pairdown.pair.ClosureExceedance;
 import pairdown.pair.MatchedWindow;
@@ -16,8 +14,14 @@ import pairdown.tail.Episode;
 import pairdown.time.Span;
 import pairdown.words.Words;
 
-/** One recording made ready for the panels: everything that need not be worked out each frame. */
-final class Board {
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One recording made ready for the panels: everything that need not be worked out each frame. It
+ * takes a while and needs no window: made where the recording is read.
+ */
+public final class Board {
     /** Shown before the first exit and after the last opening (s). */
     private static final double MARGIN_S = 20;
 
@@ -31,7 +35,7 @@ final class Board {
     private final double[] findings_s;
     private final int number;
 
-    Board(Recording recording, Words words) {
+    public Board(Recording recording, Words words) {
         this.recording = recording;
         this.heights = Heights.of(recording.debrief());
         this.strips = new StripBook(recording, heights, words);
@@ -90,7 +94,7 @@ final class Board {
         return at.stream().mapToDouble(Double::doubleValue).sorted().toArray();
     }
 
-    Recording recording() {
+    public Recording recording() {
         return recording;
     }
 

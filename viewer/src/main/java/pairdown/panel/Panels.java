@@ -9,7 +9,6 @@ import pairdown.input.Keymap;
 import pairdown.replay.Desk;
 import pairdown.replay.Moment;
 import pairdown.replay.Playback;
-import pairdown.replay.Recording;
 import pairdown.replay.ViewState;
 import pairdown.settings.PanelKind;
 import pairdown.settings.ViewerSettings;
@@ -43,8 +42,6 @@ public final class Panels {
     /** A panel that follows with fewer rows than these is not worth beginning. */
     private static final int LEAST_MORE_ROWS = 3;
 
-    private static final Rect NO_CORNER = new Rect(0, 0, 0, 0);
-
     private final Words words;
     private final Keymap keys;
     private final HitAreas areas = new HitAreas(LAYERS);
@@ -64,16 +61,24 @@ public final class Panels {
             StripPainter strips,
             Transport transport,
             Overlays overlays,
-            long key) {}
+            long key) {
+        /** Settings are compared as objects: by value that would allocate in every frame. */
+        @SuppressWarnings("ReferenceEquality")
+        boolean isFor(Theme looks, int width, int height, ViewerSettings chosen) {
+            return theme.equals(looks)
+                    && settings == chosen
+                    && width_px == width
+                    && height_px == height;
+        }
+    }
 
     public Panels(Words words, Keymap keys) {
         this.words = words;
         this.keys = keys;
     }
 
-    /** From now on this recording is shown, and {@code operator} works on it. */
-    public void show(Recording recording, ViewState seen, Operator operator) {
-        Board made = new Board(recording, words);
+    /** From now on this is shown, and {@code operator} works on it. */
+    public void show(Board made, ViewState seen, Operator operator) {
         board = Optional.of(made);
         view = Optional.of(seen);
         operator.operate(made, seen.playback());
@@ -86,19 +91,24 @@ public final class Panels {
 
     /** Where the scene lies for a window of this size: what the panels leave. */
     public Rect scene(int width_px, int height_px, Theme theme, ViewerSettings settings) {
-        return Layout.of(width_px, height_px, theme.sizes(), settings).scene();
+        Frame f = frame;
+        return f != null && f.isFor(theme, width_px, height_px, settings)
+                ? f.layout.scene()
+                : Layout.of(width_px, height_px, theme.sizes(), settings).scene();
     }
 
-    /** What the read-out takes of the scene's upper left corner: its size (px). */
-    public Rect corner(Theme theme, Desk desk, Moment moment) {
-        boolean none = board.isEmpty() || desk.settings().hasBigFigures();
-        return none
-                ? NO_CORNER
-                : new Rect(
-                        0,
-                        0,
-                        Readout.width(theme.sizes()),
-                        Readout.height(theme.sizes(), board.get(), desk, moment));
+    /** How far the read-out reaches from the scene's left edge (px); 0 without one. */
+    public float cornerWidth(Theme theme, Desk desk) {
+        return hasReadout(desk) ? Readout.width(theme.sizes()) : 0;
+    }
+
+    /** How far it reaches down from the upper edge. */
+    public float cornerHeight(Theme theme, Desk desk, Moment moment) {
+        return hasReadout(desk) ? Readout.height(theme.sizes(), board.get(), desk, moment) : 0;
+    }
+
+    private boolean hasReadout(Desk desk) {
+        return board.isPresent() && !desk.settings().hasBigFigures();
     }
 
     /**
@@ -129,17 +139,11 @@ public final class Panels {
         return desk.isStarting() || desk.isHelping();
     }
 
-    /** Settings are compared as objects: a comparison by value would allocate in every frame. */
     @SuppressWarnings("ReferenceEquality")
     private Frame frame(
             Canvas canvas, Theme theme, int width_px, int height_px, ViewerSettings settings) {
         Frame f = frame;
-        if (f != null
-                && f.canvas == canvas
-                && f.theme.equals(theme)
-                && f.settings == settings
-                && f.width_px == width_px
-                && f.height_px == height_px) {
+        if (f != null && f.canvas == canvas && f.isFor(theme, width_px, height_px, settings)) {
             return f;
         }
         Figures figures = new Figures(settings.units(), words.locale());

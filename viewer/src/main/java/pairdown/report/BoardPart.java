@@ -41,12 +41,14 @@ final class BoardPart {
     private final Words words;
     private final Figures figures;
     private final Facts facts;
+    private final ChartBook book;
 
-    BoardPart(Debrief debrief, List<Mark> marks, Words words, Figures figures) {
+    BoardPart(Debrief debrief, List<Mark> marks, Words words, Figures figures, ChartBook book) {
         this.debrief = debrief;
         this.marks = marks;
         this.words = words;
         this.figures = figures;
+        this.book = book;
         this.facts = new Facts(debrief.axis(), words, figures);
     }
 
@@ -90,7 +92,7 @@ final class BoardPart {
                         .sorted(Comparator.comparingDouble(BoardPart::separation_m))
                         .limit(CLOSING_CURVES)
                         .toList();
-        return ReportBuilder.chart(
+        return book.draw(
                 new PairCharts(words, figures).closingOf(nearest),
                 "boardclosing",
                 words.get("report.chart.boardClosing"));

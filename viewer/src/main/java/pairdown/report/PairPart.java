@@ -28,14 +28,22 @@ final class PairPart {
     private final Words words;
     private final Figures figures;
     private final Facts facts;
+    private final ChartBook book;
     private final PairPictures pictures;
 
-    PairPart(Debrief debrief, int index, Words words, Figures figures, Pictures pictures) {
+    PairPart(
+            Debrief debrief,
+            int index,
+            Words words,
+            Figures figures,
+            Pictures pictures,
+            ChartBook book) {
         this.debrief = debrief;
         this.index = index;
         this.pair = debrief.pairs().get(index);
         this.words = words;
         this.figures = figures;
+        this.book = book;
         this.facts = new Facts(debrief.axis(), words, figures);
         this.pictures = PairPictures.order(debrief, pair, words, figures, pictures);
     }
@@ -167,8 +175,7 @@ final class PairPart {
     }
 
     private void add(List<Chart> charts, XYChart chart, String key) {
-        ReportBuilder.chart(chart, key + index, words.get("report.chart." + key))
-                .ifPresent(charts::add);
+        book.draw(chart, key + index, words.get("report.chart." + key)).ifPresent(charts::add);
     }
 
     private List<WindowRow> windows() {

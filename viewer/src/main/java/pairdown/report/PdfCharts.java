@@ -8,19 +8,24 @@ import com.openhtmltopdf.layout.SharedContext;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.RenderingContext;
+
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
+
 import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.io.File;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.w3c.dom.Element;
-import org.w3c.dom.Node;
 
 /**
  * Sets the charts of a page into its PDF. They are what {@link SvgPen} wrote and nothing else, so
@@ -28,6 +33,9 @@ import org.w3c.dom.Node;
  * that a PDF takes.
  */
 final class PdfCharts implements SVGDrawer {
+    /** The page's lettering, by what charts call it. */
+    private final Map<String, Shape> outlines = new HashMap<>();
+
     @Override
     public SVGImage buildSVGImage(
             Element svg,
@@ -36,7 +44,20 @@ final class PdfCharts implements SVGDrawer {
             double width_dots,
             double height_dots,
             double dotsPerPixel) {
-        return new ChartImage(svg, box, dotsPerPixel);
+        if (outlines.isEmpty()) {
+            keepOutlines(svg.getOwnerDocument());
+        }
+        return new ChartImage(svg, box, dotsPerPixel, outlines);
+    }
+
+    private void keepOutlines(Document page) {
+        NodeList paths = page.getElementsByTagName("path");
+        for (int i = 0; i < paths.getLength(); i++) {
+            Element path = (Element) paths.item(i);
+            if (path.hasAttribute("id")) {
+                outlines.put("#" + path.getAttribute("id"), ChartImage.outline(path));
+            }
+        }
     }
 
     @Override
@@ -53,13 +74,15 @@ final class PdfCharts implements SVGDrawer {
         private final Element svg;
         private final Box box;
         private final double dotsPerPixel;
+        private final Map<String, Shape> outlines;
         private final double width;
         private final double height;
 
-        ChartImage(Element svg, Box box, double dotsPerPixel) {
+        ChartImage(Element svg, Box box, double dotsPerPixel, Map<String, Shape> outlines) {
             this.svg = svg;
             this.box = box;
             this.dotsPerPixel = dotsPerPixel;
+            this.outlines = outlines;
             List<Float> viewBox = numbers(svg.getAttribute("viewBox"));
             this.width = viewBox.get(2);
             this.height = viewBox.get(3);
@@ -97,16 +120,31 @@ final class PdfCharts implements SVGDrawer {
                     clips.put("url(#" + e.getAttribute("id") + ")", outline(e.getFirstChild()));
                 } else if (n instanceof Element e) {
                     g.setClip(clips.get(e.getAttribute("clip-path")));
-                    draw(g, e);
+                    draw(g, e, shape(e));
                 }
             }
         }
 
-        private static Shape outline(Node path) {
+        /** Its own outline, or one kept for the page, put in its place. */
+        private Shape shape(Element e) {
+            if (!e.hasAttribute("href")) {
+                return outline(e);
+            }
+            Shape kept = outlines.get(e.getAttribute("href"));
+            if (kept == null) {
+                throw new IllegalArgumentException("no outline " + e.getAttribute("href"));
+            }
+            return AffineTransform.getTranslateInstance(
+                            Double.parseDouble(e.getAttribute("x")),
+                            Double.parseDouble(e.getAttribute("y")))
+                    .createTransformedShape(kept);
+        }
+
+        static Shape outline(Node path) {
             return PathReader.read(((Element) path).getAttribute("d"));
         }
 
-        private static void draw(Graphics2D g, Element path) {
+        private static void draw(Graphics2D g, Element path, Shape shape) {
             boolean line = path.hasAttribute("stroke");
             String paint = line ? "stroke" : "fill";
             g.setColor(Color.decode(path.getAttribute(paint)));
@@ -117,9 +155,9 @@ final class PdfCharts implements SVGDrawer {
                             : AlphaComposite.SrcOver.derive(Float.parseFloat(opacity)));
             if (line) {
                 g.setStroke(stroke(path));
-                g.draw(outline(path));
+                g.draw(shape);
             } else {
-                g.fill(outline(path));
+                g.fill(shape);
             }
         }
 

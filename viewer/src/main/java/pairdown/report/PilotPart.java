@@ -25,11 +25,13 @@ final class PilotPart {
     private final Debrief debrief;
     private final Words words;
     private final Figures figures;
+    private final ChartBook book;
 
-    PilotPart(Debrief debrief, Words words, Figures figures) {
+    PilotPart(Debrief debrief, Words words, Figures figures, ChartBook book) {
         this.debrief = debrief;
         this.words = words;
         this.figures = figures;
+        this.book = book;
     }
 
     PilotPage page() {
@@ -118,8 +120,7 @@ final class PilotPart {
                         look++);
             }
         }
-        ReportBuilder.chart(controls, "controls", words.get("report.chart.controls"))
-                .ifPresent(charts::add);
+        book.draw(controls, "controls", words.get("report.chart.controls")).ifPresent(charts::add);
         XYChart effectiveness =
                 ChartStyle.chart(
                         ChartStyle.BROAD,
@@ -129,7 +130,7 @@ final class PilotPart {
                         words.locale());
         figure(effectiveness, tail, "effectiveness", span, 0);
         figure(effectiveness, tail, "retardingCoefficient", span, 1);
-        ReportBuilder.chart(effectiveness, "effectiveness", words.get("report.chart.effectiveness"))
+        book.draw(effectiveness, "effectiveness", words.get("report.chart.effectiveness"))
                 .ifPresent(charts::add);
         return charts;
     }

@@ -12,24 +12,23 @@ import pairdown.clock.ClockResult;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.JsonValues;
 import pairdown.phase.Event;
-import pairdown.report.ReportModel.Chart;
 import pairdown.report.ReportModel.EventRow;
 import pairdown.report.ReportModel.FindingRow;
 import pairdown.report.ReportModel.PairSection;
 import pairdown.report.ReportModel.Picture;
+import pairdown.report.ReportModel.PilotPage;
 import pairdown.report.ReportModel.TrustChart;
 import pairdown.words.Figures;
 import pairdown.words.Words;
 
 /** Makes the report's model from a debrief: what is said, with which figures, in which order. */
 final class ReportBuilder {
-    private static final int BROAD_FROM = 700;
-
     private final Debrief debrief;
     private final List<Mark> marks;
     private final Words words;
     private final Figures figures;
     private final Pictures pictures;
+    private final ChartBook charts = new ChartBook();
 
     ReportBuilder(
             Debrief debrief, List<Mark> marks, Words words, Figures figures, Pictures pictures) {
@@ -46,6 +45,7 @@ final class ReportBuilder {
         List<PairPart> pairs = pairs();
         String day = new JsonValues(debrief.axis()).time(debrief.span().start_s()).substring(0, 10);
         List<FindingRow> findings = new FindingPart(debrief, words, figures).rows();
+        PilotPage pilot = new PilotPart(debrief, words, figures, charts).page();
         List<TrustChart> trustCharts = trustCharts();
         List<PairSection> pairSections = pairs.stream().map(PairPart::section).toList();
         return new ReportModel(
@@ -56,14 +56,16 @@ final class ReportBuilder {
                 Cautions.of(words),
                 new TrustPart(debrief, words, figures).rows(),
                 notes(),
-                new BoardPart(debrief, marks, words, figures).page(boardPicture.join(), findings),
+                new BoardPart(debrief, marks, words, figures, charts)
+                        .page(boardPicture.join(), findings),
                 pictures.whyNone().map(why -> words.get("report.pictures.none", why)).orElse(""),
                 findings,
                 pairSections,
                 trustCharts,
-                new PilotPart(debrief, words, figures).page(),
+                pilot,
                 events(),
-                new ThresholdPart(debrief.attempt(), words, figures).rows());
+                new ThresholdPart(debrief.attempt(), words, figures).rows(),
+                charts.outlines());
     }
 
     private List<String> notes() {
@@ -77,13 +79,13 @@ final class ReportBuilder {
     private List<PairPart> pairs() {
         List<PairPart> parts = new ArrayList<>();
         for (int i = 0; i < debrief.pairs().size(); i++) {
-            parts.add(new PairPart(debrief, i, words, figures, pictures));
+            parts.add(new PairPart(debrief, i, words, figures, pictures, charts));
         }
         return parts;
     }
 
     private List<TrustChart> trustCharts() {
-        TrustCharts charts = new TrustCharts(words, figures);
+        TrustCharts trust = new TrustCharts(words, figures);
         List<TrustChart> out = new ArrayList<>();
         int n = 0;
         for (ClockResult clock : debrief.clock()) {
@@ -94,7 +96,7 @@ final class ReportBuilder {
                         clock.zero().isPresent()
                                 ? "report.recorder.caption"
                                 : "report.clock.caption";
-                XYChart chart = charts.offsets(clock, clock.curve().get(), debrief.axis());
+                XYChart chart = trust.offsets(clock, clock.curve().get(), debrief.axis());
                 add(out, "clock" + n++, heading, chart, caption);
             }
         }
@@ -102,17 +104,17 @@ final class ReportBuilder {
                 out,
                 "heights",
                 words.get("report.heights.heading"),
-                charts.heights(debrief),
+                trust.heights(debrief),
                 "report.heights.caption");
         add(
                 out,
                 "biases",
                 words.get("report.biases.heading"),
-                charts.biases(debrief),
+                trust.biases(debrief),
                 "report.biases.caption");
         if (debrief.wind().isKnown()) {
             String heading = words.get("report.wind.heading", windFrom());
-            add(out, "wind", heading, charts.wind(debrief.wind()), "report.wind.caption");
+            add(out, "wind", heading, trust.wind(debrief.wind()), "report.wind.caption");
         }
         return out;
     }
@@ -125,19 +127,8 @@ final class ReportBuilder {
 
     private void add(
             List<TrustChart> out, String name, String heading, XYChart chart, String captionKey) {
-        chart(chart, name, words.get(captionKey))
+        charts.draw(chart, name, words.get(captionKey))
                 .ifPresent(drawn -> out.add(new TrustChart(heading, drawn)));
-    }
-
-    /** The chart as SVG, or nothing where it has no line. */
-    static Optional<Chart> chart(XYChart chart, String name, String caption) {
-        return chart.getSeriesMap().isEmpty()
-                ? Optional.empty()
-                : Optional.of(
-                        new Chart(
-                                Svg.of(chart, name, caption),
-                                caption,
-                                chart.getWidth() > BROAD_FROM ? "broad" : "half"));
     }
 
     private List<EventRow> events() {

@@ -10,6 +10,7 @@ import java.util.List;
  * @param title heading
  * @param date the attempt's UTC date
  * @param whyNoPictures where they can't: why, and what would mend it; else empty
+ * @param outlines lettering that charts refer to, as elements of SVG
  * @param notes what was assumed or can't be known beyond single logs
  */
 public record ReportModel(
@@ -27,7 +28,8 @@ public record ReportModel(
         List<TrustChart> trustCharts,
         PilotPage pilot,
         List<EventRow> events,
-        List<Threshold> thresholds) {
+        List<Threshold> thresholds,
+        String outlines) {
 
     /** One log's trustworthiness, in the order a reader asks. */
     public record TrustRow(

@@ -100,7 +100,7 @@ final class SeasonDives {
         SeasonDiveCharts charts = new SeasonDiveCharts(page);
         List<Chart> out = new ArrayList<>();
         for (Run run : repeatability.runs()) {
-            ReportBuilder.chart(
+            ChartBook.alone(
                             charts.run(run),
                             "run-" + run.quantity().key(),
                             words.get(
@@ -109,7 +109,7 @@ final class SeasonDives {
                     .ifPresent(out::add);
         }
         if (repeatability.stabilise().cases() > 0) {
-            ReportBuilder.chart(
+            ChartBook.alone(
                             charts.survival(repeatability.stabilise()),
                             "survival",
                             words.get("seasonPage.chart.survival"))

@@ -134,7 +134,7 @@ final class SeasonEnvelope {
 
     private List<Chart> charts() {
         List<Chart> charts = new ArrayList<>();
-        ReportBuilder.chart(
+        ChartBook.alone(
                         new SeasonEnvelopeChart(page).chart(),
                         "envelope",
                         words.get("seasonPage.chart.envelope"))

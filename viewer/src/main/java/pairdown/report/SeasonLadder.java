@@ -91,14 +91,14 @@ final class SeasonLadder {
         List<Chart> out = new ArrayList<>();
         List<FlyerLadder> flyers = page.season().ladder().flyers();
         for (int i = 0; i < flyers.size(); i++) {
-            ReportBuilder.chart(
+            ChartBook.alone(
                             charts.ladder(flyers.get(i)),
                             "ladder" + i,
                             words.get("seasonPage.chart.ladder", flyers.get(i).flyer()))
                     .ifPresent(out::add);
         }
         for (int i = 0; i < flyers.size(); i++) {
-            ReportBuilder.chart(
+            ChartBook.alone(
                             charts.spread(flyers.get(i)),
                             "spread" + i,
                             words.get("seasonPage.chart.spread", flyers.get(i).flyer()))

@@ -11,9 +11,10 @@ final class Svg {
      *
      * @param name unique within the page: begins the ids inside
      * @param label what a screen reader says
+     * @param outlines of the page's lettering
      */
-    static String of(Chart<?, ?> chart, String name, String label) {
-        SvgPen pen = new SvgPen(name);
+    static String of(Chart<?, ?> chart, String name, String label, Outlines outlines) {
+        SvgPen pen = new SvgPen(name, outlines);
         chart.paint(pen, chart.getWidth(), chart.getHeight());
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 "
                 + chart.getWidth()

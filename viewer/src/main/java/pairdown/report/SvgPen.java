@@ -40,11 +40,13 @@ final class SvgPen extends AbstractGraphics2D {
         private final String name;
         private final StringBuilder body = new StringBuilder();
         private final Map<String, String> clips = new HashMap<>();
+        private final Outlines outlines;
         private Path2D line = new Path2D.Double();
         private String look = "";
 
-        Page(String name) {
+        Page(String name, Outlines outlines) {
             this.name = name;
+            this.outlines = outlines;
         }
 
         /**
@@ -69,9 +71,14 @@ final class SvgPen extends AbstractGraphics2D {
                     && end.distance(start[0], start[1]) < 1e-6;
         }
 
-        void fill(Shape shape, String fillLook) {
+        /** A clip would move with a shared outline, so only what is not clipped is shared. */
+        void fill(Shape shape, String fillLook, String clipped) {
             flush();
-            write(shape, fillLook);
+            if (clipped.isEmpty()) {
+                body.append(outlines.element(shape, fillLook));
+            } else {
+                write(shape, fillLook + clipped);
+            }
         }
 
         void flush() {
@@ -104,10 +111,10 @@ final class SvgPen extends AbstractGraphics2D {
     /**
      * @param name begins the ids inside; unique within a page
      */
-    SvgPen(String name) {
+    SvgPen(String name, Outlines outlines) {
         super(true);
         this.gc = new GraphicContext();
-        this.page = new Page(name);
+        this.page = new Page(name, outlines);
     }
 
     private SvgPen(SvgPen other) {
@@ -124,7 +131,7 @@ final class SvgPen extends AbstractGraphics2D {
     @Override
     public void fill(Shape shape) {
         if (opacity() > 0) {
-            page.fill(placed(shape), paint("fill", getColor()) + clipped());
+            page.fill(placed(shape), paint("fill", getColor()), clipped());
         }
     }
 

@@ -10,6 +10,7 @@ import pairdown.gl.OffscreenContext;
 import pairdown.gl.Shaders;
 import pairdown.gl.VectorCanvas;
 import pairdown.input.Keymap;
+import pairdown.panel.Board;
 import pairdown.panel.Operator;
 import pairdown.panel.Panels;
 import pairdown.panel.Rect;
@@ -80,8 +81,12 @@ final class FrameStudy {
             long before_ns = System.nanoTime();
             diorama = new Diorama(shaders, debrief, Optional.empty(), Optional.empty());
             desk = new Desk(allOpen());
-            panels = new Panels(Words.of(Locale.ENGLISH), Keymap.standard());
-            panels.show(diorama.moment().recording(), diorama.view(), new Operator(desk));
+            Words words = Words.of(Locale.ENGLISH);
+            panels = new Panels(words, Keymap.standard());
+            panels.show(
+                    new Board(diorama.moment().recording(), words),
+                    diorama.view(),
+                    new Operator(desk));
             theme =
                     new Theme(
                             Palette.LIGHT,

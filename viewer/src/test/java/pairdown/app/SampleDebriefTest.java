@@ -129,6 +129,17 @@ class SampleDebriefTest {
     }
 
     @Test
+    void everyLetteringThatAChartUsesIsOnThePage() {
+        Matcher use = Pattern.compile("<use href=\"#([^\"]+)\"").matcher(report);
+        int uses = 0;
+        while (use.find()) {
+            uses++;
+            assertTrue(report.contains("<path id=\"" + use.group(1) + "\""), use.group(1));
+        }
+        assertTrue(uses > 50, "only " + uses);
+    }
+
+    @Test
     void theReportIsLightEnoughToSend() {
         assertTrue(report.length() < 3_000_000, report.length() + " characters");
     }

@@ -50,9 +50,13 @@ final class WindowRig implements AutoCloseable {
     /** With an attempt on it. */
     static WindowRig showing(Debrief debrief, Path settings) throws NoGraphicsException {
         WindowRig rig = new WindowRig(SettingsFile.in(settings));
-        rig.loop.show(new Loaded(debrief, Optional.empty(), List.of()));
+        rig.loop.show(rig.ready(debrief));
         rig.ready();
         return rig;
+    }
+
+    private Found.Ready ready(Debrief debrief) {
+        return Found.Ready.of(new Loaded(debrief, Optional.empty(), List.of()), desk.words());
     }
 
     private void ready() {
@@ -121,6 +125,21 @@ final class WindowRig implements AutoCloseable {
                 px(y),
                 "click",
                 "1");
+    }
+
+    /** Turns the wheel away from the person by a notch. */
+    void wheelUp(float x, float y) {
+        VirtualDisplay.hand(
+                "search",
+                "--name",
+                TITLE,
+                "mousemove",
+                "--window",
+                "%1",
+                px(x),
+                px(y),
+                "click",
+                "4");
     }
 
     /** Presses the first thing on screen that does this. */

@@ -5,11 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import pairdown.attempt.Mark;
 import pairdown.attempt.MarksFile;
 import pairdown.camera.Vantage;
@@ -19,10 +17,18 @@ import pairdown.gl.VirtualDisplay;
 import pairdown.input.Action;
 import pairdown.input.HitAreas;
 import pairdown.panel.Rect;
+import pairdown.replay.Alignment;
+import pairdown.replay.Moment;
 import pairdown.replay.SyntheticDebrief;
 import pairdown.settings.PanelKind;
 import pairdown.settings.SettingsFile;
 import pairdown.theme.Palette;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /** The replay in a real window, driven by keys and mouse. */
 @NeedsDisplay
@@ -225,16 +231,84 @@ class WindowTest {
 
     @Test
     void droppedLogsMakeADraftAttempt() throws Exception {
-        Path sample = Sample.FOLDER.toAbsolutePath().normalize();
-        List<Path> logs = List.of(sample.resolve("lead.csv"), sample.resolve("blue.csv"));
+        Path flown = SmallAttempt.write(folder.resolve("flown"), "flown", 0);
+        List<Path> logs = List.of(flown.resolve("lead.csv"), flown.resolve("blue.csv"));
         try (WindowRig rig = WindowRig.empty(folder)) {
             VirtualDisplay.drop(logs);
             rig.until("the attempt", () -> rig.loop.shown().isPresent());
             assertEquals(
-                    List.of("lead", "blue"),
-                    rig.diorama().moment().recording().ids().stream()
-                            .sorted((a, b) -> b.compareTo(a))
-                            .toList());
+                    Set.of("lead", "blue"), Set.copyOf(rig.diorama().moment().recording().ids()));
+        }
+    }
+
+    @Test
+    void aFolderOfAttemptsIsListedAndTwoAreLaidOver() throws Exception {
+        Path season = folder.resolve("season");
+        SmallAttempt.write(season.resolve("first"), "first", 0);
+        SmallAttempt.write(season.resolve("second"), "second", 10);
+        try (WindowRig rig = WindowRig.empty(folder)) {
+            VirtualDisplay.drop(List.of(season));
+            rig.until("the last attempt", () -> rig.loop.shown().isPresent());
+            assertEquals(2, rig.state().season().size());
+            assertEquals("second", rig.diorama().moment().debrief().attempt().id());
+            rig.loop.round(rig.window);
+            rig.press(Action.OVERLAY_ATTEMPT);
+            rig.until("the other", () -> rig.diorama().moment().ghost().isPresent());
+            Moment.Ghost before = rig.diorama().moment().ghost().orElseThrow();
+            assertEquals("first", before.moment().debrief().attempt().id());
+            rig.key("ctrl+g");
+            rig.until("another alignment", () -> alignedOn(rig) != before.alignment().on());
+            rig.loop.round(rig.window);
+            rig.press(Action.OVERLAY_ATTEMPT);
+            rig.until("one attempt", () -> rig.diorama().moment().ghost().isEmpty());
+        }
+    }
+
+    private static Alignment.On alignedOn(WindowRig rig) {
+        return rig.diorama().moment().ghost().orElseThrow().alignment().on();
+    }
+
+    @Test
+    void vantagePointsArePressedOnTheirPanel() throws Exception {
+        try (WindowRig rig = showing()) {
+            rig.press(Action.VIEWS);
+            rig.until("the panel", () -> rig.state().settings().panel() == PanelKind.VIEWS);
+            rig.loop.round(rig.window);
+            HitAreas areas = rig.areas();
+            int third = nth(rig, Action.LOOK_FROM, 2);
+            rig.click(areas.x(third) + 20, areas.y(third) + 20);
+            rig.until("astern", () -> rig.view().vantage().kind() == Vantage.Kind.ASTERN_ABOVE);
+            int second = nth(rig, Action.LOOK_SECOND, 3);
+            rig.click(areas.x(second) + 20, areas.y(second) + 20);
+            Vantage window = Vantage.of(Vantage.Kind.LEFT_WINDOW);
+            rig.until("two", () -> rig.view().second().equals(Optional.of(window)));
+        }
+    }
+
+    private static int nth(WindowRig rig, Action action, int value) {
+        HitAreas areas = rig.areas();
+        for (int a : areas.all()) {
+            if (areas.action(a) == action && areas.value(a, 0, 0) == value) {
+                return a;
+            }
+        }
+        throw new AssertionError("no " + action + " " + value);
+    }
+
+    @Test
+    void theWheelZoomsStripsAboutThePointer() throws Exception {
+        try (WindowRig rig = showing()) {
+            int strip = rig.area(Action.SEEK_ON_STRIP);
+            HitAreas areas = rig.areas();
+            float x = areas.x(strip) + areas.width(strip) / 4;
+            float y = areas.y(strip) + areas.height(strip) / 2;
+            double under_s = areas.value(strip, x, y);
+            rig.wheelUp(x, y);
+            rig.until("a window", () -> !Double.isNaN(rig.state().windowStart_s()));
+            rig.loop.round(rig.window);
+            int zoomed = rig.area(Action.SEEK_ON_STRIP);
+            assertEquals(under_s, areas.value(zoomed, x, y), 1);
+            assertTrue(rig.state().windowEnd_s() - rig.state().windowStart_s() < 100);
         }
     }
 

@@ -56,7 +56,7 @@ class FrontTest {
         this.folder = folder;
         this.attempt = Files.createDirectory(folder.resolve("attempt"));
         Panels panels = new Panels(Words.of(Locale.ENGLISH), Keymap.standard());
-        panels.show(Recording.of(DEBRIEF), view, operator);
+        panels.show(new Board(Recording.of(DEBRIEF), Words.of(Locale.ENGLISH)), view, operator);
         front = new Front(desk, operator, Keymap.standard(), opening, SettingsFile.in(folder));
         front.opened(attempt);
     }

@@ -56,7 +56,7 @@ final class PanelGallery {
             Recording recording = Recording.of(debrief);
             ViewState view = new ViewState(debrief);
             playback = view.playback();
-            panels.show(recording, view, operator);
+            panels.show(new Board(recording, Words.of(Locale.ENGLISH)), view, operator);
             moment = new Moment(recording);
             sizes = Sizes.atPercent(percent);
         }

@@ -46,7 +46,7 @@ class PanelsTest {
     private double percent = 100;
 
     PanelsTest() {
-        panels.show(RECORDING, view, operator);
+        panels.show(new Board(RECORDING, Words.of(Locale.ENGLISH)), view, operator);
         playback.seek(SyntheticDebrief.JOINED_S + 6);
     }
 

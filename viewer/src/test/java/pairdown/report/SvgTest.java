@@ -35,7 +35,7 @@ class SvgTest {
         Graphics2D g = wanted.createGraphics();
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         chart().paint(g, WIDTH, HEIGHT);
-        BufferedImage shown = rendered(Svg.of(chart(), "c", "a chart"));
+        BufferedImage shown = rendered(Svg.of(chart(), "c", "a chart", Outlines.inPlace()));
         int inked = 0;
         int apart = 0;
         for (int y = 0; y < HEIGHT; y++) {
@@ -54,7 +54,7 @@ class SvgTest {
 
     @Test
     void piecesOfALineThatMeetAreOnePath() {
-        SvgPen pen = new SvgPen("p");
+        SvgPen pen = new SvgPen("p", Outlines.inPlace());
         pen.setColor(Color.RED);
         pen.setStroke(new BasicStroke(2, BasicStroke.CAP_BUTT, 0, 10, new float[] {8, 5}, 0));
         pen.draw(new Line2D.Double(0, 0, 10, 5));
@@ -68,7 +68,7 @@ class SvgTest {
 
     @Test
     void whatIsOutsideTheClipIsNotSeen() throws TranscoderException {
-        SvgPen pen = new SvgPen("p");
+        SvgPen pen = new SvgPen("p", Outlines.inPlace());
         pen.setClip(new Rectangle(0, 0, 50, 50));
         pen.setColor(Color.BLACK);
         pen.fill(new Rectangle(0, 0, 100, 100));
@@ -102,7 +102,7 @@ class SvgTest {
 
     @Test
     void theLabelIsEscaped() {
-        String svg = Svg.of(chart(), "c", "less < \"more\" & so on");
+        String svg = Svg.of(chart(), "c", "less < \"more\" & so on", Outlines.inPlace());
         assertTrue(svg.contains("less &lt; &quot;more&quot; &amp; so on"));
         assertFalse(svg.contains("null"));
     }

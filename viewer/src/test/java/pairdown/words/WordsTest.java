@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import pairdown.attempt.AirspeedKind;
 import pairdown.attempt.Role;
+import pairdown.camera.Vantage;
 import pairdown.clock.ClockMethod;
 import pairdown.pair.Axes;
 import pairdown.pair.GateHeld;
@@ -18,6 +19,7 @@ import pairdown.pair.MatchedWindow;
 import pairdown.pair.Touch;
 import pairdown.phase.EventKind;
 import pairdown.phase.Phase;
+import pairdown.replay.Alignment;
 import pairdown.safety.Finding;
 import pairdown.tail.Episode;
 import pairdown.track.HeightDatum;
@@ -41,6 +43,8 @@ class WordsTest {
                                 keys("ended", MatchedWindow.EndedBy.values(), v -> v.key()),
                                 keys("clock", ClockMethod.values(), v -> v.key()),
                                 keys("datum", HeightDatum.values(), v -> v.key()),
+                                keys("vantage", Vantage.Kind.values(), v -> v.key()),
+                                keys("ghost.on", Alignment.On.values(), v -> v.key()),
                                 keys("axes", Axes.values(), v -> v.key()),
                                 keys("airspeed", AirspeedKind.values(), v -> v.key()))
                         .flatMap(s -> s);
