@@ -26,12 +26,12 @@ import pairdown.words.Words;
  */
 final class BoardPart {
     /** Up to here every flyer has a sentence of its own. */
-    private static final int ROOMY = 4;
+    private static final int ROOMY = 3;
 
     /** More lines than this do not fit beside everything else. */
     private static final int MOST_FLYERS = 14;
 
-    private static final int FINDINGS_ROOMY = 8;
+    private static final int FINDINGS_ROOMY = 7;
     private static final int FINDINGS_TIGHT = 5;
     private static final int NOTES = 3;
     private static final int CLOSING_CURVES = 4;

@@ -121,12 +121,21 @@ final class ChartStyle {
         return chart;
     }
 
+    /** The name, or one that looks alike where it is taken: somebody may be called "slot". */
+    private static String free(XYChart chart, String name) {
+        String free = name;
+        while (chart.getSeriesMap().containsKey(free)) {
+            free += NO_WIDTH;
+        }
+        return free;
+    }
+
     /** Adds a line; nothing if it has no finite point. */
     static void line(XYChart chart, String name, Points points, Color colour, BasicStroke stroke) {
         if (points.isEmpty()) {
             return;
         }
-        XYSeries series = chart.addSeries(name, points.lineX(), points.lineY());
+        XYSeries series = chart.addSeries(free(chart, name), points.lineX(), points.lineY());
         series.setMarker(SeriesMarkers.NONE);
         series.setLineColor(colour);
         series.setLineStyle(stroke);
@@ -161,7 +170,7 @@ final class ChartStyle {
         if (outline.isEmpty()) {
             return;
         }
-        XYSeries series = chart.addSeries(name, outline.x(), outline.y());
+        XYSeries series = chart.addSeries(free(chart, name), outline.x(), outline.y());
         series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
         series.setMarker(SeriesMarkers.NONE);
         Color c = colour(n);
@@ -175,7 +184,7 @@ final class ChartStyle {
         if (points.isEmpty()) {
             return;
         }
-        XYSeries series = chart.addSeries(name, points.x(), points.y());
+        XYSeries series = chart.addSeries(free(chart, name), points.x(), points.y());
         series.setLineStyle(
                 new BasicStroke(
                         0,

@@ -208,6 +208,6 @@ final class FlyerPart {
                 gaps.add(facts.count(log.gaps().size(), "/quality/logs/" + i + "/gaps"));
             }
         }
-        return gaps;
+        return gaps.isEmpty() ? List.of(facts.missing()) : gaps;
     }
 }

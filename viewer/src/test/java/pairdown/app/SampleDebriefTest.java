@@ -38,6 +38,23 @@ import pairdown.words.Figures;
 import pairdown.words.Units;
 import pairdown.words.Words;
 
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+
 /** The main job on the sample attempt, through the command line. */
 class SampleDebriefTest {
     private static final Words WORDS = Words.of(Locale.ENGLISH);
@@ -56,7 +73,16 @@ class SampleDebriefTest {
     static void debriefTheSample() throws Exception {
         assertEquals(
                 ExitStatus.DONE,
-                Main.run("debrief", Sample.FOLDER.toString(), "--out", out.toString()));
+                Main.run(
+                        "debrief",
+                        Sample.FOLDER.toString(),
+                        "--out",
+                        out.toString(),
+                        "--tracks",
+                        "--share",
+                        out.resolve("whole.zip").toString(),
+                        "--share-stripped",
+                        out.resolve("stripped.zip").toString()));
         debrief = new JsonMapper().readTree(out.resolve("debrief.json").toFile());
         report = Files.readString(out.resolve("report.html"));
     }
@@ -206,10 +232,46 @@ class SampleDebriefTest {
         }
     }
 
+    /** Every file written, the text of the PDF and of the archives included. */
     @Test
-    void noOutputSaysMoreThanALogCan() {
-        assertFalse(NEVER_SAID.matcher(report).find());
-        assertFalse(NEVER_SAID.matcher(debrief.toString()).find());
+    void noOutputSaysMoreThanALogCan() throws Exception {
+        List<String> outputs = new ArrayList<>();
+        try (Stream<Path> files = Files.walk(out)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                String name = file.getFileName().toString();
+                if (name.endsWith(".pdf")) {
+                    try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+                        outputs.add(textOf(pdf, 1, pdf.getNumberOfPages()));
+                    }
+                } else if (name.endsWith(".zip")) {
+                    addEntries(file, outputs);
+                } else {
+                    outputs.add(Files.readString(file));
+                }
+            }
+        }
+        for (String output : outputs) {
+            Matcher said = NEVER_SAID.matcher(output);
+            assertFalse(said.find(), () -> around(output, said.start()));
+        }
+        assertTrue(outputs.size() > 20, "only " + outputs.size() + " outputs");
+    }
+
+    private static void addEntries(Path zip, List<String> outputs) throws IOException {
+        try (ZipFile file = new ZipFile(zip.toFile())) {
+            for (ZipEntry entry : file.stream().map(e -> (ZipEntry) e).toList()) {
+                if (!entry.getName().endsWith(".pdf")) {
+                    outputs.add(
+                            new String(
+                                    file.getInputStream(entry).readAllBytes(),
+                                    StandardCharsets.UTF_8));
+                }
+            }
+        }
+    }
+
+    private static String around(String text, int at) {
+        return text.substring(Math.max(0, at - 60), Math.min(text.length(), at + 60));
     }
 
     @Test

@@ -31,18 +31,18 @@ class ReportPagePicturesTest {
 
     @Test
     void everyPairIsShownAtItsClosestFromThreePlacesAndOnItsWayFromTwo() throws IOException {
-        Recorder recorder = new Recorder();
+        Drawn recorder = new Drawn();
         String page = Report.html(DEBRIEF, List.of(), Units.MILES, WORDS, recorder);
         long pairs = DEBRIEF.pairs().stream().filter(p -> p.closest().isPresent()).count();
         assertTrue(pairs > 0);
-        assertEquals(5 * pairs + 1, recorder.views.size());
-        assertEquals(3 * pairs + 1, recorder.views.stream().filter(v -> v.nearer() == 1).count());
-        assertEquals(recorder.views.size(), sources(page).size());
+        assertEquals(5 * pairs + 1, recorder.views().size());
+        assertEquals(3 * pairs + 1, recorder.views().stream().filter(v -> v.nearer() == 1).count());
+        assertEquals(recorder.views().size(), sources(page).size());
     }
 
     @Test
     void theBoardPagesPictureIsGreyAndComesFirst() throws IOException {
-        String page = Report.html(DEBRIEF, List.of(), Units.MILES, WORDS, new Recorder());
+        String page = Report.html(DEBRIEF, List.of(), Units.MILES, WORDS, new Drawn());
         List<BufferedImage> shown = sources(page);
         assertEquals(1, shown.get(0).getRaster().getNumBands());
         assertEquals(3, shown.get(1).getRaster().getNumBands());
@@ -70,24 +70,6 @@ class ReportPagePicturesTest {
             found.add(ImageIO.read(new ByteArrayInputStream(bytes)));
         }
         return found;
-    }
-
-    /** Draws a blue square for every order. */
-    private static final class Recorder implements Pictures {
-        private final List<View> views = new ArrayList<>();
-
-        @Override
-        public CompletableFuture<Optional<BufferedImage>> order(View view) {
-            views.add(view);
-            BufferedImage image = new BufferedImage(16, 16, BufferedImage.TYPE_INT_RGB);
-            image.setRGB(3, 3, 0x0000ff);
-            return CompletableFuture.completedFuture(Optional.of(image));
-        }
-
-        @Override
-        public Optional<String> whyNone() {
-            return Optional.empty();
-        }
     }
 
     private static final class Unable implements Pictures {

@@ -107,6 +107,16 @@ class SvgTest {
         assertFalse(svg.contains("null"));
     }
 
+    @Test
+    void twoLinesOfOneNameAreTwoLines() {
+        XYChart chart = chart();
+        Points more = new Points();
+        more.add(0, 1);
+        more.add(1, 2);
+        ChartStyle.line(chart, "gate", more, 1);
+        assertEquals(3, chart.getSeriesMap().size());
+    }
+
     private static XYChart chart() {
         XYChart chart = ChartStyle.chart(WIDTH, HEIGHT, "time (s)", "distance (m)", Locale.ROOT);
         Points wave = new Points();

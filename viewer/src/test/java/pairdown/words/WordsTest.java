@@ -4,9 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import pairdown.attempt.AirspeedKind;
@@ -55,6 +60,27 @@ class WordsTest {
     private static <E> Stream<String> keys(
             String place, E[] values, java.util.function.Function<E, String> key) {
         return Arrays.stream(values).map(v -> place + "." + key.apply(v));
+    }
+
+    /** Keys written out in the code and the templates; those put together are checked above. */
+    @Test
+    void everyKeyThatIsAskedForHasAText() throws IOException {
+        Pattern asked = Pattern.compile("\\b(?:words\\.get|w)\\(\\s*\"([a-zA-Z][\\w.-]*[\\w])\"");
+        int found = 0;
+        for (Path file : sources()) {
+            Matcher key = asked.matcher(Files.readString(file));
+            while (key.find()) {
+                found++;
+                assertTrue(WORDS.has(key.group(1)), () -> file + ": no text for " + key.group(1));
+            }
+        }
+        assertTrue(found > 100, "only " + found + " keys");
+    }
+
+    private static List<Path> sources() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("src", "main"))) {
+            return files.filter(f -> f.toString().matches(".*\\.(java|ftlh)")).toList();
+        }
     }
 
     @Test
