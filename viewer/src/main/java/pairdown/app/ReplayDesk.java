@@ -117,7 +117,8 @@ final class ReplayDesk implements AutoCloseable {
         return new Diorama(shaders, recording, view, loaded.relief(), Optional.empty());
     }
 
-    private void tell(List<String> complaints) {
+    /** Shows what is wrong, a line for each. */
+    void tell(List<String> complaints) {
         if (!complaints.isEmpty()) {
             state.tell(Optional.of(new Desk.Notice(String.join("\n", complaints), true)));
         }

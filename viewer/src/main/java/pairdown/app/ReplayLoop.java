@@ -115,6 +115,10 @@ final class ReplayLoop implements AutoCloseable {
             window.poll(event -> take(window, event));
         }
         takeUp(window);
+        List<String> wrong = shaders.reloadChanged();
+        if (!wrong.isEmpty()) {
+            desk.tell(wrong);
+        }
         long now_ns = System.nanoTime();
         double elapsed_s = Math.min(LONGEST_STEP_S, (now_ns - before_ns) / 1e9);
         before_ns = now_ns;
@@ -263,11 +267,6 @@ final class ReplayLoop implements AutoCloseable {
                             .ifPresent(this::replace);
             default -> diorama.ifPresent(d -> ViewActions.apply(command, d));
         }
-    }
-
-    /** Complaints about changed shaders, for a developer. */
-    Optional<String> reloadShaders() {
-        return shaders.reloadChanged().stream().reduce((a, b) -> a + "\n" + b);
     }
 
     @Override

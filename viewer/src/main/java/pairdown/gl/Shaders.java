@@ -37,6 +37,9 @@ public final class Shaders implements AutoCloseable {
 
     /** Takes up changed files; what is wrong with them comes back, a line for each. */
     public List<String> reloadChanged() {
+        if (disk.isEmpty()) {
+            return List.of();
+        }
         return loaded.values().stream()
                 .map(Shader::reloadIfChanged)
                 .flatMap(Optional::stream)
