@@ -3,10 +3,12 @@ package pairdown.app;
 import pairdown.panel.Board;
 import pairdown.replay.Desk;
 import pairdown.replay.Recording;
+import pairdown.season.AttemptSummary;
 import pairdown.season.Season;
 import pairdown.words.Words;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What a person's wish to open something led to. */
@@ -25,10 +27,14 @@ sealed interface Found permits Found.Ready, Found.Attempts {
      * @param folder absolute
      */
     record Attempts(Path folder, Season season) implements Found {
+        /** The latest first: between loads it is the one that is asked about. */
         List<Desk.SeasonLine> lines() {
-            return season.attempts().stream()
-                    .map(a -> new Desk.SeasonLine(a, folder.resolve(a.folder()).normalize()))
-                    .toList();
+            List<Desk.SeasonLine> lines = new ArrayList<>();
+            for (AttemptSummary a : season.attempts()) {
+                Path place = folder.resolve(a.folder()).normalize();
+                lines.add(a.usable() ? 0 : lines.size(), new Desk.SeasonLine(a, place));
+            }
+            return lines;
         }
     }
 }

@@ -127,18 +127,18 @@ final class ReplayDesk implements AutoCloseable {
     /**
      * Lists the attempts of a season.
      *
-     * @param opensLast whether the last usable one is to be opened: nothing is shown yet
+     * @param opensLatest whether the latest usable one is to be opened: nothing is shown yet
      */
-    void list(Found.Attempts attempts, boolean opensLast) {
+    void list(Found.Attempts attempts, boolean opensLatest) {
         List<Desk.SeasonLine> lines = attempts.lines();
         state.season(lines);
         if (settings().panel() != PanelKind.SEASON) {
             state.settings(settings().withToggled(PanelKind.SEASON));
         }
-        if (opensLast) {
+        if (opensLatest) {
             lines.stream()
                     .filter(line -> line.summary().usable())
-                    .reduce((a, b) -> b)
+                    .findFirst()
                     .ifPresent(line -> opening.open(line.folder()));
         }
     }

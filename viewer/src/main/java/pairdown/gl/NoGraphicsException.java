@@ -34,6 +34,14 @@ public final class NoGraphicsException extends Exception {
                 "no picture can be made here: " + what + "; " + OFFSCREEN_MEND, cause);
     }
 
+    static NoGraphicsException noOpenGl(String what) {
+        return new NoGraphicsException(
+                "no window can be opened here: no OpenGL 3.3 ("
+                        + what
+                        + "); update the graphics driver, or on Linux set LIBGL_ALWAYS_SOFTWARE=1 to"
+                        + " draw on the processor");
+    }
+
     static NoGraphicsException window(String what) {
         return new NoGraphicsException(
                 "no window can be opened here: " + what + "; " + WINDOW_MEND);

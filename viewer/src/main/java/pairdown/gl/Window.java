@@ -81,7 +81,7 @@ public final class Window implements RenderContext {
         long handle =
                 glfwCreateWindow(width_px, height_px, title, MemoryUtil.NULL, MemoryUtil.NULL);
         if (handle == MemoryUtil.NULL) {
-            throw NoGraphicsException.window("no OpenGL 3.3 (" + lastError() + ")");
+            throw NoGraphicsException.noOpenGl(lastError());
         }
         glfwMakeContextCurrent(handle);
         glfwSwapInterval(1);

@@ -10,6 +10,7 @@ import pairdown.input.Command;
 import pairdown.input.Keymap;
 import pairdown.replay.Desk;
 import pairdown.season.AttemptSummary;
+import pairdown.season.AttemptSummary.Dive;
 import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.units.Estimate;
 import pairdown.words.Figures;
@@ -77,6 +78,7 @@ final class SeasonRows {
     private List<String> said(AttemptSummary summary) {
         List<String> said = new ArrayList<>();
         summary.flyers().forEach(flyer -> said.add(flyer(flyer)));
+        summary.dive().ifPresent(dive -> said.add(dive(dive)));
         if (!summary.exceeded().isEmpty()) {
             said.add(words.get("season.exceeded", "" + summary.exceeded().size()));
         }
@@ -87,6 +89,11 @@ final class SeasonRows {
                 .filter(n -> n > 0)
                 .ifPresent(n -> said.add(words.get("season.episodes", "" + n)));
         return said;
+    }
+
+    private String dive(Dive dive) {
+        String longest = figures.text(Measure.DURATION, dive.longest_s());
+        return words.get(dive.held() ? "season.dive-held" : "season.dive-not-held", longest);
     }
 
     private String flyer(FlyerSummary flyer) {

@@ -24,6 +24,9 @@ final class Transport {
     private static final float LABEL_MM = 19;
     private static final int ROWS = 4;
 
+    /** More pairs share lanes: thinner ones are not seen. */
+    private static final int MOST_LANES = 3;
+
     /** A band of no length is still seen (px). */
     private static final float LEAST_BAND_PX = 3;
 
@@ -61,9 +64,11 @@ final class Transport {
         row(sheet, 2, "bar.episodes");
         row(sheet, 3, "bar.limits");
         Span shown = board.shown(desk);
-        for (PairDebrief pair : board.debrief().pairs()) {
+        int lanes = Math.max(1, Math.min(MOST_LANES, board.debrief().pairs().size()));
+        for (int i = 0; i < board.debrief().pairs().size(); i++) {
+            PairDebrief pair = board.debrief().pairs().get(i);
             for (MatchedWindow window : pair.matched().windows()) {
-                band(sheet, 1, window.span(), shown, sheet.palette().matched());
+                lane(sheet, i % lanes, lanes, window.span(), shown);
             }
             for (ClosureExceedance over : pair.closureExceedances()) {
                 band(sheet, 3, over.span(), shown, sheet.palette().finding());
@@ -132,18 +137,24 @@ final class Transport {
     }
 
     private void band(Sheet sheet, int row, Span span, Span shown, int rgba) {
+        band(sheet, bar.y() + row * rowHeight + 2, rowHeight - 4, span, shown, rgba);
+    }
+
+    /** A matched window in its pair's lane: two flyers' windows are told apart. */
+    private void lane(Sheet sheet, int lane, int lanes, Span span, Span shown) {
+        float height = (rowHeight - 4) / lanes;
+        float gap = lanes > 1 ? 1 : 0;
+        float top = bar.y() + rowHeight + 2 + lane * height;
+        band(sheet, top, height - gap, span, shown, sheet.palette().matched());
+    }
+
+    private void band(Sheet sheet, float top, float height, Span span, Span shown, int rgba) {
         if (!span.overlaps(shown)) {
             return;
         }
         float from = x(Math.max(span.start_s(), shown.start_s()), shown);
         float to = x(Math.min(span.end_s(), shown.end_s()), shown);
-        sheet.canvas()
-                .fill(
-                        from,
-                        bar.y() + row * rowHeight + 2,
-                        Math.max(LEAST_BAND_PX, to - from),
-                        rowHeight - 4,
-                        rgba | 0xFF);
+        sheet.canvas().fill(from, top, Math.max(LEAST_BAND_PX, to - from), height, rgba | 0xFF);
     }
 
     /** What changes with every frame: the loop and the instant shown. */

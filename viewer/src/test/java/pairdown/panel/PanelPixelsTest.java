@@ -54,7 +54,7 @@ class PanelPixelsTest {
             Pixels pixels = rig.picture();
             HitAreas areas = rig.panels.areas();
             int bar = area(areas, Action.SEEK);
-            int y = (int) (areas.y(bar) + 1.5f * areas.height(bar) / 4);
+            int y = (int) (areas.y(bar) + 1.3f * areas.height(bar) / 4);
             int inside = barX(areas, bar, SyntheticDebrief.JOINED_S + 20);
             int before = barX(areas, bar, SyntheticDebrief.EXIT_S + 5);
             assertEquals(Palette.LIGHT.matched() >>> 8, pixels.rgb(inside, y));
