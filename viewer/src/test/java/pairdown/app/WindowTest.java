@@ -252,16 +252,21 @@ class WindowTest {
             assertEquals(2, rig.state().season().size());
             assertEquals("second", rig.diorama().moment().debrief().attempt().id());
             rig.loop.round(rig.window);
-            rig.press(Action.OVERLAY_ATTEMPT);
+            pressOverlayOf(rig, 1);
             rig.until("the other", () -> rig.diorama().moment().ghost().isPresent());
             Moment.Ghost before = rig.diorama().moment().ghost().orElseThrow();
             assertEquals("first", before.moment().debrief().attempt().id());
             rig.key("ctrl+g");
             rig.until("another alignment", () -> alignedOn(rig) != before.alignment().on());
             rig.loop.round(rig.window);
-            rig.press(Action.OVERLAY_ATTEMPT);
+            pressOverlayOf(rig, 1);
             rig.until("one attempt", () -> rig.diorama().moment().ghost().isEmpty());
         }
+    }
+
+    private static void pressOverlayOf(WindowRig rig, int number) {
+        int button = nth(rig, Action.OVERLAY_ATTEMPT, number);
+        rig.click(rig.areas().x(button) + 20, rig.areas().y(button) + 20);
     }
 
     private static Alignment.On alignedOn(WindowRig rig) {
