@@ -20,7 +20,7 @@ import pairdown.time.Span;
  */
 final class DemoCast {
     /** The climb kept before the first exit: turns enough to tell clocks by (s). */
-    private static final double RIDE_S = 200;
+    private static final double RIDE_S = 240;
 
     private static final double CANOPY_S = 15;
     private static final double SHIP_AFTER_EXIT_S = 30;

@@ -94,7 +94,7 @@ final class DemoDives {
     private static List<DemoLog> logs(Truth truth) {
         DemoCast cast = new DemoCast(truth);
         return List.of(
-                DemoLog.of(cast.lead("csv").rate(4), DemoForms.MSL_CSV),
+                DemoLog.of(cast.lead("csv").rate(2), DemoForms.MSL_CSV),
                 DemoLog.of(cast.recorder().rate(RECORDER_HZ), DemoForms.RECORDER));
     }
 }

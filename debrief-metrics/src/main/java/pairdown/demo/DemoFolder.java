@@ -24,8 +24,10 @@ import pairdown.vector.Vec3;
 
 /** Writes one attempt of the demo season: logs, column maps, plan, and the truth beside them. */
 final class DemoFolder {
-    /** The truth's rows (s). */
+    /** The truth's rows, and those of a lead alone (s). */
     private static final double TRUTH_STEP_S = 0.5;
+
+    private static final double ALONE_STEP_S = 1;
 
     /** The truth is written from this long before the first exit (s). */
     private static final double BEFORE_EXIT_S = 5;
@@ -77,8 +79,9 @@ final class DemoFolder {
         text("attempt.json", AttemptJson.of(attempt, mapped));
         text("truth/truth.json", TruthJson.of(flown, lesson, faults));
         double from_s = from_s(flown);
+        double step_s = flown.attempt().flyers().isEmpty() ? ALONE_STEP_S : TRUTH_STEP_S;
         for (TrueBody body : flown.truth().bodies()) {
-            text("truth/" + body.id() + ".csv", motion(flown.truth(), body, from_s, to_s(flown)));
+            text("truth/" + body.id() + ".csv", motion(flown.truth(), body, from_s, to_s(flown), step_s));
         }
     }
 
@@ -101,13 +104,13 @@ final class DemoFolder {
                 .orElse(flown.logs().get(0).track().end_s());
     }
 
-    private static String motion(Truth truth, TrueBody body, double from_s, double to_s) {
+    private static String motion(Truth truth, TrueBody body, double from_s, double to_s, double step_s) {
         TimeAxis axis = new TimeAxis(truth.start());
         TrueMotion motion = body.motion();
         StringBuilder out = new StringBuilder();
         out.append("time,east_m,north_m,up_m,velocityEast_mps,velocityNorth_mps,velocityUp_mps\n");
-        for (double k = Math.ceil(from_s / TRUTH_STEP_S); k * TRUTH_STEP_S <= to_s; k++) {
-            double t = k * TRUTH_STEP_S;
+        for (double k = Math.ceil(from_s / step_s); k * step_s <= to_s; k++) {
+            double t = k * step_s;
             out.append(axis.instant(t));
             numbers(out, motion.positionAt_m(t));
             numbers(out, motion.velocityAt_mps(t));

@@ -19,6 +19,12 @@ final class DemoJoins {
     /** Wall clock of the field ahead of UTC: 8 h 45 min. */
     private static final double FIELD_AHEAD_S = 31_500;
 
+    /** A flyer needs this much room to gather too much speed for a gate of 30 m (m). */
+    private static final double RUN_IN_M = 60;
+
+    /** Height above the field of a call that is followed 40 ft below 6,500 ft (m). */
+    private static final double LATE_BREAK_OFF_M = 1816;
+
     private final long seed;
 
     private DemoJoins(long seed) {
@@ -73,7 +79,7 @@ final class DemoJoins {
         return attempt(
                 "150 m",
                 "speeds matched for nine seconds and more at 150 m: real progress, though far.",
-                DemoScenarios.joined(seed, "2031-05-12T01:00:00Z", 0, DemoScenarios.both(150, 5)),
+                DemoScenarios.joined(seed, "2031-05-12T01:00:00Z", 0, DemoScenarios.both(150, 7)),
                 plan,
                 cast ->
                         instead(
@@ -83,7 +89,7 @@ final class DemoJoins {
                                         DemoForms.CSV,
                                         new Damage.Repeated(0.3, 3),
                                         new Damage.CutEnd()),
-                                DemoLog.of(cast.jumper("amber", "kml"), DemoForms.KML)));
+                                DemoLog.of(cast.jumper("amber", "kml").rate(2), DemoForms.KML)));
     }
 
     private DemoAttempt localTime() {
@@ -109,7 +115,7 @@ final class DemoJoins {
     private DemoAttempt through() {
         AttemptPlan plan = DemoPlans.gate("2031-05-13-01", "30 m gate", 30, 20);
         FlyerPlan hot =
-                FlyerPlan.hold("blue", Side.LEFT, 30)
+                FlyerPlan.hold("blue", Side.LEFT, RUN_IN_M)
                         .withMass(92)
                         .withBehaviour(new Behaviour.Through(2.5));
         return attempt(
@@ -155,7 +161,7 @@ final class DemoJoins {
                         .withShip(ShipPlan.TWIN)
                         .withFlyers(
                                 DemoScenarios.left(15, 1)
-                                        .withBehaviour(new Behaviour.StayAway(17, 1))
+                                        .withBehaviour(new Behaviour.StayAway(19, 1))
                                         .withExit(1.2, 0)),
                 plan,
                 cast ->
@@ -179,7 +185,7 @@ final class DemoJoins {
         return attempt(
                 "15 m from a slow ship",
                 "leaving at 60 kt both come in gently and stay matched for 14 s and more.",
-                DemoScenarios.joined(seed, "2031-05-14T01:00:00Z", 1, DemoScenarios.both(15, 12)),
+                DemoScenarios.joined(seed, "2031-05-14T01:00:00Z", 1, DemoScenarios.both(15, 15)),
                 plan,
                 cast ->
                         instead(
@@ -249,7 +255,7 @@ final class DemoJoins {
                 "blue holds the left tip for six seconds; the lead feels it.",
                 DemoScenarios.joined(
                         seed,
-                        "2031-05-16T01:00:00Z",
+                        "2031-05-16T00:30:00Z",
                         0,
                         DemoScenarios.left(2, 6).withBehaviour(new Behaviour.Touch(6))),
                 plan,
@@ -268,11 +274,12 @@ final class DemoJoins {
                 "amber leaves 40 ft below the break-off height; read as it stands, its log, whose"
                         + " heights are from the ellipsoid, would say 100 ft.",
                 DemoScenarios.joined(
-                        seed,
+                                seed,
                         "2031-05-16T01:00:00Z",
                         1,
                         DemoScenarios.left(2, 6).withBehaviour(new Behaviour.Touch(6)),
-                        DemoScenarios.right(2, 6).withBehaviour(new Behaviour.Touch(6))),
+                                DemoScenarios.right(2, 6).withBehaviour(new Behaviour.Touch(60)))
+                        .withHeights(LATE_BREAK_OFF_M, Scenario.standard(seed).opening_m()),
                 plan,
                 cast ->
                         instead(

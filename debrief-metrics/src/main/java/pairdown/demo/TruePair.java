@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import pairdown.attempt.ClosureSettings;
 import pairdown.attempt.LeverArm;
 import pairdown.demo.receiver.BodyPoint;
 import pairdown.demo.truth.TrueBody;
@@ -24,6 +25,9 @@ public final class TruePair {
 
     /** Half the stretch over which the lead's turning is differenced (s). */
     private static final double HALF_TURN_S = 1;
+
+    /** After this a jumper flies (s). */
+    private static final double SETTLED_S = 8;
 
     private static final double DWELL_S = 3;
     private static final double BRIDGED_S = 0.5;
@@ -75,6 +79,37 @@ public final class TruePair {
         Vec3 r = relative_m(time_s);
         Vec3 v = flyer.velocityAt_mps(time_s).minus(lead.velocityAt_mps(time_s));
         return -r.dot(v) / r.norm();
+    }
+
+    /**
+     * How fast they may close by a team's limit at the gap they have (m/s): max(contact, −a·t + √((a·t)²
+     * + contact² + 2a·max(0, gap − margin))).
+     */
+    public double limit_mps(double time_s, ClosureSettings limit) {
+        double reacting_mps = limit.braking_mps2() * limit.reaction_s();
+        double room_m = Math.max(0, gap_m(time_s) - limit.margin_m());
+        double contact_mps = limit.contact_mps();
+        double braked_mps =
+                Math.sqrt(
+                        reacting_mps * reacting_mps
+                                + contact_mps * contact_mps
+                                + 2 * limit.braking_mps2() * room_m);
+        return Math.max(contact_mps, braked_mps - reacting_mps);
+    }
+
+    /** When they closed most over the limit, from stable flight to leaving. */
+    public double worstClosure_s(ClosureSettings limit, double leaving_s) {
+        double best_s = exit_s + SETTLED_S;
+        for (double t = best_s; t <= leaving_s; t += STEP_S) {
+            if (excess_mps(t, limit) > excess_mps(best_s, limit)) {
+                best_s = t;
+            }
+        }
+        return best_s;
+    }
+
+    private double excess_mps(double time_s, ClosureSettings limit) {
+        return closure_mps(time_s) - limit_mps(time_s, limit);
     }
 
     private Vec3 relative_m(double time_s) {

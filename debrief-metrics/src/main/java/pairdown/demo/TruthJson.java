@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import pairdown.attempt.ClosureSettings;
 import pairdown.attempt.LeverArm;
 import pairdown.attempt.Participant;
 import pairdown.demo.receiver.InjectedFaults;
@@ -113,6 +114,13 @@ final class TruthJson {
         ArrayNode matched = o.putArray("matched");
         p.matched(level, vertical).forEach(w -> span(matched.addObject(), w));
         double leaving_s = p.leaving_s(level, vertical);
+        ClosureSettings limit = attempt.attempt().limits().closure();
+        double worst_s = p.worstClosure_s(limit, leaving_s);
+        o.putObject("worstClosure")
+                .put("time", time(worst_s))
+                .put("closureRate_mps", round(p.closure_mps(worst_s)))
+                .put("limit_mps", round(p.limit_mps(worst_s, limit)))
+                .put("separation_m", round(p.separation_m(worst_s)));
         o.putObject("leaving")
                 .put("time", time(leaving_s))
                 .put("heightMsl_m", round(p.msl_m(leaving_s)));

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;
 import pairdown.atmosphere.Atmosphere;
+import pairdown.attempt.ClosureSettings;
 import pairdown.attempt.LeverArm;
 import pairdown.attempt.Role;
 import pairdown.demo.truth.TrueAir;
@@ -103,6 +104,19 @@ class TruePairTest {
         List<Span> windows = pair.matched(1.5, 1.0);
         assertEquals(1, windows.size());
         assertTrue(windows.get(0).duration_s() > 100, windows::toString);
+    }
+
+    @Test
+    void theClosingLimitAtThirtyMetresIsThatOfTheTable() {
+        // Check values for the defaults: 2.4 m/s at 10 m, 4.8 at 30, 9.4 at 100.
+        for (double[] row : new double[][] {{10, 2.4}, {30, 4.8}, {100, 9.4}}) {
+            DoubleFunction<Vec3> beside =
+                    t -> straight_m(t).plus(new Vec3(-7 - row[0], 0, 0));
+            TruePair pair =
+                    new TruePair(
+                            truth(TruePairTest::straight_m, beside), "lead", "blue", SLOT);
+            assertEquals(row[1], pair.limit_mps(50, ClosureSettings.DEFAULT), 0.05);
+        }
     }
 
     @Test

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The season verb through the command line. */
 class SeasonVerbTest {
-    private static final Path SAMPLE = Path.of("..", "sample-tracks", "2031-05-14-11");
+    private static final Path SAMPLE = Sample.FOLDER;
 
     @TempDir private Path folder;
 

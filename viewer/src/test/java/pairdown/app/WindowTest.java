@@ -223,9 +223,9 @@ class WindowTest {
             rig.until("dark", () -> rig.state().settings().isDark());
             assertTrue(rig.loop.shown().isEmpty(), "it was read before the key was answered");
             rig.until("the attempt", () -> rig.loop.shown().isPresent());
-            assertEquals("2031-05-14-11", rig.diorama().moment().debrief().attempt().id());
+            assertEquals(Sample.FOLDER.getFileName().toString(), rig.diorama().moment().debrief().attempt().id());
             assertFalse(rig.state().isStarting());
-            assertTrue(rig.state().settings().recent().get(0).endsWith("2031-05-14-11"));
+            assertTrue(rig.state().settings().recent().get(0).endsWith(Sample.FOLDER.getFileName().toString()));
         }
     }
 
