@@ -81,7 +81,9 @@ final class DemoFolder {
         double from_s = from_s(flown);
         double step_s = flown.attempt().flyers().isEmpty() ? ALONE_STEP_S : TRUTH_STEP_S;
         for (TrueBody body : flown.truth().bodies()) {
-            text("truth/" + body.id() + ".csv", motion(flown.truth(), body, from_s, to_s(flown), step_s));
+            text(
+                    "truth/" + body.id() + ".csv",
+                    motion(flown.truth(), body, from_s, to_s(flown), step_s));
         }
     }
 
@@ -104,7 +106,8 @@ final class DemoFolder {
                 .orElse(flown.logs().get(0).track().end_s());
     }
 
-    private static String motion(Truth truth, TrueBody body, double from_s, double to_s, double step_s) {
+    private static String motion(
+            Truth truth, TrueBody body, double from_s, double to_s, double step_s) {
         TimeAxis axis = new TimeAxis(truth.start());
         TrueMotion motion = body.motion();
         StringBuilder out = new StringBuilder();

@@ -275,9 +275,9 @@ final class DemoJoins {
                         + " heights are from the ellipsoid, would say 100 ft.",
                 DemoScenarios.joined(
                                 seed,
-                        "2031-05-16T01:00:00Z",
-                        1,
-                        DemoScenarios.left(2, 6).withBehaviour(new Behaviour.Touch(6)),
+                                "2031-05-16T01:00:00Z",
+                                1,
+                                DemoScenarios.left(2, 6).withBehaviour(new Behaviour.Touch(6)),
                                 DemoScenarios.right(2, 6).withBehaviour(new Behaviour.Touch(60)))
                         .withHeights(LATE_BREAK_OFF_M, Scenario.standard(seed).opening_m()),
                 plan,

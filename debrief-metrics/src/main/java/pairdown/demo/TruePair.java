@@ -82,8 +82,8 @@ public final class TruePair {
     }
 
     /**
-     * How fast they may close by a team's limit at the gap they have (m/s): max(contact, −a·t + √((a·t)²
-     * + contact² + 2a·max(0, gap − margin))).
+     * How fast they may close by a team's limit at the gap they have (m/s): max(contact, −a·t +
+     * √((a·t)² + contact² + 2a·max(0, gap − margin))).
      */
     public double limit_mps(double time_s, ClosureSettings limit) {
         double reacting_mps = limit.braking_mps2() * limit.reaction_s();

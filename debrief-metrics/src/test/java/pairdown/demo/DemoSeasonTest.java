@@ -34,7 +34,10 @@ class DemoSeasonTest {
                     .filter(f -> !isResult(root.relativize(f)))
                     .collect(
                             Collectors.toMap(
-                                    f -> root.relativize(f).toString(), f -> f, (a, b) -> a, TreeMap::new));
+                                    f -> root.relativize(f).toString(),
+                                    f -> f,
+                                    (a, b) -> a,
+                                    TreeMap::new));
         }
     }
 
@@ -123,8 +126,7 @@ class DemoSeasonTest {
         Path kept = Files.writeString(folder.resolve("mine.txt"), "mine");
         assertThrows(
                 DirectoryNotEmptyException.class, () -> DemoSeason.write(folder, 1, step -> {}));
-        assertThrows(
-                FileAlreadyExistsException.class, () -> DemoSeason.write(kept, 1, step -> {}));
+        assertThrows(FileAlreadyExistsException.class, () -> DemoSeason.write(kept, 1, step -> {}));
         assertEquals("mine", Files.readString(kept));
         assertEquals(1, files(folder).size());
     }

@@ -44,9 +44,7 @@ class SampleSeasonTest {
     @BeforeAll
     static void debriefAllThatJoin() throws IOException {
         try (Stream<Path> folders = Files.list(SEASON)) {
-            folders.filter(AttemptFolder::hasManifest)
-                    .toList()
-                    .parallelStream()
+            folders.filter(AttemptFolder::hasManifest).toList().parallelStream()
                     .forEach(f -> DEBRIEFS.put(f.getFileName().toString(), debrief(f)));
         }
     }
@@ -121,8 +119,7 @@ class SampleSeasonTest {
     void speedsMatchAtAHundredAndFiftyMetres() {
         for (String flyer : List.of("blue", "amber")) {
             assertTrue(longest_s("2031-05-12-01", flyer) >= 7, flyer);
-            MatchedWindow best =
-                    pair("2031-05-12-01", flyer).matched().longest().orElseThrow();
+            MatchedWindow best = pair("2031-05-12-01", flyer).matched().longest().orElseThrow();
             assertTrue(best.separation_m() > 120, flyer);
         }
     }
@@ -193,9 +190,7 @@ class SampleSeasonTest {
     void aLostSkyStaysAHole() {
         String id = "2031-05-15-01";
         JsonNode lost = faults(id, "blue.csv").path("lost").get(0);
-        Span hole =
-                new Span(
-                        true_s(id, lost.path("start")), true_s(id, lost.path("end")));
+        Span hole = new Span(true_s(id, lost.path("start")), true_s(id, lost.path("end")));
         assertEquals(6, hole.duration_s(), 0.01);
         assertTrue(
                 debrief(id).quality().stream()

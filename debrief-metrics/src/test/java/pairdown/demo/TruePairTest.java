@@ -110,11 +110,9 @@ class TruePairTest {
     void theClosingLimitAtThirtyMetresIsThatOfTheTable() {
         // Check values for the defaults: 2.4 m/s at 10 m, 4.8 at 30, 9.4 at 100.
         for (double[] row : new double[][] {{10, 2.4}, {30, 4.8}, {100, 9.4}}) {
-            DoubleFunction<Vec3> beside =
-                    t -> straight_m(t).plus(new Vec3(-7 - row[0], 0, 0));
+            DoubleFunction<Vec3> beside = t -> straight_m(t).plus(new Vec3(-7 - row[0], 0, 0));
             TruePair pair =
-                    new TruePair(
-                            truth(TruePairTest::straight_m, beside), "lead", "blue", SLOT);
+                    new TruePair(truth(TruePairTest::straight_m, beside), "lead", "blue", SLOT);
             assertEquals(row[1], pair.limit_mps(50, ClosureSettings.DEFAULT), 0.05);
         }
     }

@@ -1,7 +1,16 @@
 package pairdown.app;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import org.jspecify.annotations.Nullable;
-
 import pairdown.attempt.Attempt;
 import pairdown.attempt.AttemptFolder;
 import pairdown.attempt.Mark;
@@ -20,24 +29,12 @@ import pairdown.report.ReportPdf;
 import pairdown.scene.Terrain;
 import pairdown.words.Figures;
 import pairdown.words.Words;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-
-import java.io.IOException;
-import java.io.OutputStream;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 
 /** Debriefs an attempt: {@code debrief.json}, the series and the report. */
 @Command(

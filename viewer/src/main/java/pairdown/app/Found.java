@@ -1,15 +1,14 @@
 package pairdown.app;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import pairdown.panel.Board;
 import pairdown.replay.Desk;
 import pairdown.replay.Recording;
 import pairdown.season.AttemptSummary;
 import pairdown.season.Season;
 import pairdown.words.Words;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 
 /** What a person's wish to open something led to. */
 sealed interface Found permits Found.Ready, Found.Attempts {

@@ -1,7 +1,11 @@
 package pairdown.app;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-
 import pairdown.attempt.AttemptFolder;
 import pairdown.gl.NoGraphicsException;
 import pairdown.gl.OffscreenContext;
@@ -11,7 +15,6 @@ import pairdown.gl.Window;
 import pairdown.settings.SettingsFile;
 import pairdown.settings.ViewerSettings;
 import pairdown.words.Words;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -19,12 +22,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 
 /** The replay in a window. */
 @Command(

@@ -1,5 +1,7 @@
 package pairdown.panel;
 
+import java.util.ArrayList;
+import java.util.List;
 import pairdown.debrief.Debrief;
 import pairdown.pair.ClosureExceedance;
 import pairdown.pair.MatchedWindow;
@@ -13,9 +15,6 @@ import pairdown.safety.Finding;
 import pairdown.tail.Episode;
 import pairdown.time.Span;
 import pairdown.words.Words;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * One recording made ready for the panels: everything that need not be worked out each frame. It

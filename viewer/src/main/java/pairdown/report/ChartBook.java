@@ -1,10 +1,8 @@
 package pairdown.report;
 
-import org.knowm.xchart.XYChart;
-
-import pairdown.report.ReportModel.Chart;
-
 import java.util.Optional;
+import org.knowm.xchart.XYChart;
+import pairdown.report.ReportModel.Chart;
 
 /** The charts of one page, drawn as SVG with lettering they share. */
 final class ChartBook {

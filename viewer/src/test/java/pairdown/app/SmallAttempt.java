@@ -1,16 +1,15 @@
 package pairdown.app;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.geodesy.Geodetic;
 import pairdown.motion.State;
 import pairdown.motion.Trajectory;
 import pairdown.replay.SyntheticDebrief;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Locale;
 
 /** A folder of short logs, one fix a second, flown by the made-up attempt: read in a moment. */
 final class SmallAttempt {

@@ -5,9 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import pairdown.attempt.Mark;
 import pairdown.attempt.MarksFile;
 import pairdown.camera.Vantage;
@@ -23,12 +27,6 @@ import pairdown.replay.SyntheticDebrief;
 import pairdown.settings.PanelKind;
 import pairdown.settings.SettingsFile;
 import pairdown.theme.Palette;
-
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /** The replay in a real window, driven by keys and mouse. */
 @NeedsDisplay
@@ -223,9 +221,16 @@ class WindowTest {
             rig.until("dark", () -> rig.state().settings().isDark());
             assertTrue(rig.loop.shown().isEmpty(), "it was read before the key was answered");
             rig.until("the attempt", () -> rig.loop.shown().isPresent());
-            assertEquals(Sample.FOLDER.getFileName().toString(), rig.diorama().moment().debrief().attempt().id());
+            assertEquals(
+                    Sample.FOLDER.getFileName().toString(),
+                    rig.diorama().moment().debrief().attempt().id());
             assertFalse(rig.state().isStarting());
-            assertTrue(rig.state().settings().recent().get(0).endsWith(Sample.FOLDER.getFileName().toString()));
+            assertTrue(
+                    rig.state()
+                            .settings()
+                            .recent()
+                            .get(0)
+                            .endsWith(Sample.FOLDER.getFileName().toString()));
         }
     }
 

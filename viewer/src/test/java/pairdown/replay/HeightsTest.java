@@ -3,7 +3,6 @@ package pairdown.replay;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
-
 import pairdown.debrief.Debrief;
 import pairdown.geodesy.Geoid;
 import pairdown.vector.Vec3;
