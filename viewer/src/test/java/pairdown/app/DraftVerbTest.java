@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import pairdown.attempt.AttemptFolder;
 
 class DraftVerbTest {
-    private static final Path SAMPLE = Path.of("..", "sample-tracks", "2031-05-14-11");
+    private static final Path SAMPLE = Sample.FOLDER;
 
     @TempDir private Path folder = Path.of("");
 
