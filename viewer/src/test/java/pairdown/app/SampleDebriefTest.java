@@ -106,8 +106,8 @@ class SampleDebriefTest {
     }
 
     /**
-     * Every number on the board page is traced but names, dates, scales, the thresholds and how many
-     * findings found no room.
+     * Every number on the board page is traced but names, dates, scales, the thresholds and how
+     * many findings found no room.
      */
     @Test
     void theBoardPageHasNoNumberThatIsNotTraced() {
