@@ -3,9 +3,11 @@ package pairdown.app;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pairdown.debrief.ResultFolder;
 import pairdown.report.SeasonReport;
@@ -72,8 +74,9 @@ final class SeasonVerb implements Callable<Integer> {
 
     private void write(Season season, ResultFolder results) throws IOException {
         ReportLinks links = ReportLinks.below(folder, results.path());
-        MadeFrom made = new MadeFrom(results, origin(season, links));
-        if (made.stillStands(PAGE, SeasonFiles.NAMES)) {
+        List<String> files = Stream.concat(SeasonFiles.NAMES.stream(), Stream.of(PAGE)).toList();
+        MadeFrom made = new MadeFrom(results, origin(season, links), files);
+        if (made.stillStands()) {
             return;
         }
         SeasonFiles.write(season, results);
