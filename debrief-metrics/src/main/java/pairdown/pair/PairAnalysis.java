@@ -49,7 +49,8 @@ public final class PairAnalysis {
                         : MatchJudge.refused(
                                 List.of("positions alone are no measure of matched speeds"));
         refusals.addAll(matched.refusals());
-        double[] limit_mps = limits_mps(rows);
+        OptionalDouble breakOff_s = Leaving.breakOff_s(matched, rows, settings);
+        double[] limit_mps = limits_mps(rows, breakOff_s.orElse(Double.POSITIVE_INFINITY));
         List<Touch> touch = touch(rows);
         Optional<RelativeMotion> anchored =
                 TouchAnchors.anchored(input, motion, touch, settings, refusals);
@@ -80,7 +81,7 @@ public final class PairAnalysis {
                 touch,
                 ExceedanceFinder.find(rows, limit_mps, settings),
                 budget.map(HeightBudget::atFirstMatch_s).orElse(OptionalDouble.empty()),
-                Leaving.breakOff_s(matched, rows, settings),
+                breakOff_s,
                 refusals,
                 series.build(),
                 anchored.flatMap(a -> ApproachFinder.leastGap(rows, a)),
@@ -130,15 +131,17 @@ public final class PairAnalysis {
         }
     }
 
-    /** The closing limit by row; NaN where there is no gap or the data can't show it. */
-    private double[] limits_mps(PairRows rows) {
+    /**
+     * The closing limit by row; NaN where there is no gap or the data can't show it, and once the
+     * two have broken off: after that nobody joins, and the lead may well fly back over the flyer.
+     */
+    private double[] limits_mps(PairRows rows, double until_s) {
         ClosingLimit limit = new ClosingLimit(input.limits().closure());
         double[] limit_mps = new double[rows.size];
         for (int i = 0; i < rows.size; i++) {
-            limit_mps[i] =
-                    rows.gap_m[i] >= data.closingLimitFrom_m()
-                            ? limit.at(rows.gap_m[i])
-                            : Double.NaN;
+            boolean judged =
+                    rows.time_s[i] <= until_s && rows.gap_m[i] >= data.closingLimitFrom_m();
+            limit_mps[i] = judged ? limit.at(rows.gap_m[i]) : Double.NaN;
         }
         return limit_mps;
     }

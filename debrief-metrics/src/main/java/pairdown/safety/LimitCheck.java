@@ -2,6 +2,7 @@ package pairdown.safety;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pairdown.attempt.BreakOff;
@@ -149,8 +150,8 @@ public final class LimitCheck {
         if (span.isEmpty()) {
             findings.add(
                     verdict.cannotTell(
-                            "no exit or opening of one of them was found, or their logs share no"
-                                    + " time in the air"));
+                            "no exit or opening of one of them was found, or one opened before the"
+                                    + " other had flown clear"));
             return;
         }
         Nearest nearest = Nearest.of(first, second, span.get(), limit_m, settings);
@@ -162,10 +163,25 @@ public final class LimitCheck {
                                 nearest.sigma_m(),
                                 limit_m - nearest.separation_m(),
                                 settings.sigmas())
-                        : verdict.cannotTell("a gap in the data where they may have been near");
+                        : verdict.cannotTell("their logs share no time between exit and opening");
         findings.add(
                 finding.outcome() == Outcome.CLEAR && nearest.mayHide()
-                        ? verdict.cannotTell("a gap in the data where they may have been near")
+                        ? verdict.cannotTell(
+                                unseen(first, second, span.get(), nearest.separation_m()))
                         : finding);
+    }
+
+    private static String unseen(Body a, Body b, Span span, double least_m) {
+        Body sooner = a.trajectory().end_s() < b.trajectory().end_s() ? a : b;
+        double short_s = span.end_s() - sooner.trajectory().end_s();
+        String seen = String.format(Locale.ROOT, "; the least seen is %.0f m", least_m);
+        return short_s > 1
+                ? String.format(
+                                Locale.ROOT,
+                                "the log of %s ends %.0f s before the first opening",
+                                sooner.id(),
+                                short_s)
+                        + seen
+                : "a gap in the data where they may have been near" + seen;
     }
 }

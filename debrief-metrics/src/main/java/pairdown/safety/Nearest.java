@@ -14,7 +14,8 @@ import pairdown.vector.Vec3;
  * not looked for; whether one could hide there is decided by how fast they can approach.
  *
  * @param known whether anything was measured
- * @param mayHide whether they may have been under the limit inside a hole
+ * @param mayHide whether they may have been under the limit inside a hole, or where a log does not
+ *     reach
  */
 record Nearest(double time_s, double separation_m, double sigma_m, boolean known, boolean mayHide) {
 
@@ -23,8 +24,16 @@ record Nearest(double time_s, double separation_m, double sigma_m, boolean known
 
     private static final double SPEED_MARGIN = 1.2;
 
+    private static final Nearest UNKNOWN = new Nearest(0, 0, 0, false, true);
+
     static Nearest of(Body a, Body b, Span span, double limit_m, SafetySettings settings) {
-        return new Search(a, b, span, limit_m, settings).run();
+        double from_s = Math.max(a.trajectory().start_s(), b.trajectory().start_s());
+        double to_s = Math.min(a.trajectory().end_s(), b.trajectory().end_s());
+        if (from_s > span.end_s() || to_s < span.start_s() || from_s > to_s) {
+            return UNKNOWN;
+        }
+        Span reached = new Span(Math.max(from_s, span.start_s()), Math.min(to_s, span.end_s()));
+        return new Search(a, b, reached, limit_m, settings).run(span);
     }
 
     /** One search; its buffers are its own. */
@@ -52,7 +61,10 @@ record Nearest(double time_s, double separation_m, double sigma_m, boolean known
             this.holesB = new Holes(b.trajectory(), settings.hole_s());
         }
 
-        Nearest run() {
+        /**
+         * @param asked the whole stretch, of which {@code span} is what both logs reach
+         */
+        Nearest run(Span asked) {
             double fastest_mps =
                     SPEED_MARGIN * (fastest_mps(a.trajectory()) + fastest_mps(b.trajectory()));
             for (double t_s = span.start_s(); t_s <= span.end_s(); ) {
@@ -69,8 +81,10 @@ record Nearest(double time_s, double separation_m, double sigma_m, boolean known
                 }
                 t_s += Math.max(settings.step_s(), (d_m - best_m) / fastest_mps);
             }
+            beyond(span.start_s(), span.start_s() - asked.start_s(), fastest_mps);
+            beyond(span.end_s(), asked.end_s() - span.end_s(), fastest_mps);
             return Double.isNaN(bestAt_s)
-                    ? new Nearest(0, 0, 0, false, true)
+                    ? UNKNOWN
                     : new Nearest(bestAt_s, best_m, sigma_m(bestAt_s), true, mayHide);
         }
 
@@ -79,6 +93,12 @@ record Nearest(double time_s, double separation_m, double sigma_m, boolean known
             double least_m = Math.min(distance_m(from_s), distance_m(to_s));
             double reach_m = fastest_mps * (to_s - from_s) / 2;
             mayHide |= least_m - reach_m < limit_m;
+        }
+
+        /** Where a log does not reach nothing brings them back to a known place. */
+        private void beyond(double edge_s, double for_s, double fastest_mps) {
+            mayHide |=
+                    for_s > settings.hole_s() && distance_m(edge_s) - fastest_mps * for_s < limit_m;
         }
 
         private double distance_m(double t_s) {

@@ -9,7 +9,7 @@ final class SharedFlight {
     private SharedFlight() {}
 
     /**
-     * From some seconds after the later exit to the first opening, as far as both logs reach.
+     * From some seconds after the later exit to the first opening, whether or not the logs reach.
      *
      * @param jumper one who leaves the exit aircraft
      * @param other another such, or an aircraft, which has neither exit nor opening
@@ -27,13 +27,6 @@ final class SharedFlight {
         double later_s = Math.max(exit_s.getAsDouble(), other.exit_s().orElse(-1e300));
         double first_s = Math.min(opening_s.getAsDouble(), other.opening_s().orElse(1e300));
         double from_s = later_s + settings.afterExit_s();
-        double to_s =
-                Math.min(
-                        first_s, Math.min(jumper.trajectory().end_s(), other.trajectory().end_s()));
-        double start_s =
-                Math.max(
-                        from_s,
-                        Math.max(jumper.trajectory().start_s(), other.trajectory().start_s()));
-        return to_s > start_s ? Optional.of(new Span(start_s, to_s)) : Optional.empty();
+        return first_s > from_s ? Optional.of(new Span(from_s, first_s)) : Optional.empty();
     }
 }

@@ -310,4 +310,56 @@ class LimitCheckTest {
         assertEquals(Outcome.EXCEEDED, exceeded.outcome());
         assertEquals("lead", exceeded.other().orElseThrow());
     }
+
+    @Test
+    void aLogThatEndsBeforeTheOpeningLeavesALaterMeetingUntold() {
+        Body flyer = flyer("amber", at(Vec3.ZERO));
+        KnownMotion shipMotion =
+                KnownMotion.straight(
+                        30, Scene.TOP_M.plus(new Vec3(0, 100, 0)), Scene.DIVE_MPS.times(1.2));
+        Body ship =
+                new Body(
+                        "ship",
+                        Role.JUMPSHIP,
+                        shipMotion,
+                        0,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty());
+        Finding f =
+                only(check(separationOnly(), List.of(flyer, ship), List.of()), "minimumSeparation");
+        assertEquals(Outcome.CANNOT_TELL, f.outcome());
+        assertEquals(
+                "the log of ship ends 30 s before the first opening; the least seen is 155 m",
+                f.reason().orElseThrow());
+    }
+
+    /** Holds 60 m off, leaves, and 15 s later the lead comes back at 20 m/s. */
+    private static PairDebrief leftAndMetAgain() {
+        KnownMotion flyer =
+                KnownMotion.of(
+                        END_S,
+                        10,
+                        t_s ->
+                                Scene.TOP_M
+                                        .plus(Scene.DIVE_MPS.times(t_s))
+                                        .plus(new Vec3(-60 - away_m(t_s), 0, 0)));
+        return PairAnalysis.analyse(Scene.input(at(Vec3.ZERO), flyer));
+    }
+
+    private static double away_m(double t_s) {
+        if (t_s < 20) {
+            return 0;
+        }
+        return t_s < 35 ? 8 * (t_s - 20) : 120 - 9 * (t_s - 35);
+    }
+
+    @Test
+    void aClosingLimitIsJudgedUntilTheBreakOffOnly() {
+        PairDebrief pair = leftAndMetAgain();
+        assertEquals(20.2, pair.breakOff_s().orElseThrow(), 0.5);
+        assertTrue(pair.closureExceedances().isEmpty(), pair.closureExceedances()::toString);
+        Finding f = only(check(Limits.NONE, List.of(), List.of(pair)), "closure");
+        assertEquals(Outcome.CLEAR, f.outcome());
+        assertTrue(f.time_s().orElseThrow() < pair.breakOff_s().orElseThrow(), f::toString);
+    }
 }
