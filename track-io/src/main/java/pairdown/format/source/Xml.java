@@ -40,7 +40,10 @@ public final class Xml {
 
     private static XMLInputFactory hardened() {
         // Found as a service: naming the class would need the annotations it carries to compile.
-        XMLInputFactory factory = XMLInputFactory.newFactory();
+        // Looked for where this class is from, whatever thread comes first.
+        XMLInputFactory factory =
+                XMLInputFactory.newFactory(
+                        XMLInputFactory.class.getName(), Xml.class.getClassLoader());
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
