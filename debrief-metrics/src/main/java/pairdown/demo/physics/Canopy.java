@@ -4,11 +4,14 @@ import java.util.Random;
 import pairdown.vector.Vec3;
 
 /**
- * A flyer under canopy: it fills within three and a half seconds, flies one full circle, goes to
- * its landing place, circles down over it and lands into the wind.
+ * A flyer under canopy: nothing shows for {@value #SNATCH_S} s after the pull, then it fills within
+ * 2.8 s, flies one full circle, goes to its landing place, circles down over it and lands into the
+ * wind.
  */
 final class Canopy {
-    private static final double SNATCH_S = 0.8;
+    /** From the pull to the first drag (s; common practice, no published source). */
+    static final double SNATCH_S = 0.8;
+
     private static final double FILL_S = 2.8;
     private static final double CIRCLE_BANK_RAD = 0.36;
     private static final double MOST_BANK_RAD = 0.42;

@@ -36,7 +36,7 @@ final class FlyerFlight {
     private final double open_s;
     private final double opening_m;
     private final Vec3 home_m;
-    private double opened_s = Double.NaN;
+    private double pulled_s = Double.NaN;
     private boolean landed;
     private Push push = Push.NONE;
 
@@ -84,9 +84,9 @@ final class FlyerFlight {
         return exit_s;
     }
 
-    /** NaN before the canopy begins to open. */
-    double opened_s() {
-        return opened_s;
+    /** When the canopy begins to brake: an instant after the pull; NaN before the pull. */
+    double opening_s() {
+        return pulled_s + Canopy.SNATCH_S;
     }
 
     boolean isLanded() {
@@ -95,7 +95,7 @@ final class FlyerFlight {
 
     /** Whether it is out of the lead's way for good. */
     boolean isGone() {
-        return pilot.task() == FlyerPilot.Task.GONE || !Double.isNaN(opened_s);
+        return pilot.task() == FlyerPilot.Task.GONE || !Double.isNaN(pulled_s);
     }
 
     boolean isJoining() {
@@ -107,7 +107,7 @@ final class FlyerFlight {
     }
 
     boolean isInSuit() {
-        return Double.isNaN(opened_s);
+        return Double.isNaN(pulled_s);
     }
 
     void breakOff(double time_s) {
@@ -147,13 +147,13 @@ final class FlyerFlight {
                 probe.wind_mps(body.place_m, time_s).plus(lead.wake().wind_mps(body.place_m));
         body.feel(wind_mps, air.density_kgpm3(height_m));
         double agl_m = air.aboveGround_m(body.place_m);
-        if (Double.isNaN(opened_s) && agl_m < opening_m) {
-            opened_s = time_s;
+        if (Double.isNaN(pulled_s) && agl_m < opening_m) {
+            pulled_s = time_s;
         }
         Vec3 hand_N = Vec3.ZERO;
         double roll_rad = 0;
-        if (!Double.isNaN(opened_s)) {
-            canopy.step(body, time_s - opened_s, agl_m, dt_s);
+        if (!Double.isNaN(pulled_s)) {
+            canopy.step(body, time_s - pulled_s, agl_m, dt_s);
         } else {
             flySuit(lead, clear_mps, time_s, dt_s);
             hand_N = hand(lead, time_s, dt_s);

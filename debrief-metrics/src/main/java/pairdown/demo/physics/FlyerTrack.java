@@ -173,7 +173,7 @@ final class FlyerTrack {
         systems.put(Channel.LONGITUDINAL_LOAD, felt[0]);
         systems.put(Channel.LATERAL_LOAD, felt[1]);
         systems.put(Channel.NORMAL_LOAD, felt[2]);
-        double opened_s = flight.opened_s();
+        double opening_s = flight.opening_s();
         return new TrueBody(
                 plan.id(),
                 plan.role(),
@@ -181,6 +181,6 @@ final class FlyerTrack {
                 systems,
                 plan.mass_kg(),
                 OptionalDouble.of(exit_s),
-                Double.isNaN(opened_s) ? OptionalDouble.empty() : OptionalDouble.of(opened_s));
+                Double.isNaN(opening_s) ? OptionalDouble.empty() : OptionalDouble.of(opening_s));
     }
 }

@@ -13,7 +13,8 @@ import pairdown.track.Channel;
  *     rates, loads, controls, power and air data of an aircraft; for a flyer what its logger feels
  * @param mass_kg all-up
  * @param exit_s when a jumper left the exit aircraft
- * @param opening_s when a jumper's canopy began to open
+ * @param opening_s when a jumper's canopy began to brake: the start of the opening's deceleration,
+ *     not the pull, which comes before it
  */
 public record TrueBody(
         String id,
