@@ -6,9 +6,9 @@ public sealed interface Behaviour {
     record Hold(double hold_s) implements Behaviour {}
 
     /**
-     * Closes faster than the closing limit allows, goes through the gate and out ahead.
+     * Closes on the lead faster than the closing limit allows, goes through the gate and out ahead.
      *
-     * @param excess_mps how much over the limit at the gate
+     * @param excess_mps how much over the limit from the gate inward
      */
     record Through(double excess_mps) implements Behaviour {}
 

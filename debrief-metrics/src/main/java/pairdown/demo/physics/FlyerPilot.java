@@ -58,6 +58,19 @@ final class FlyerPilot {
     /** A hand reaches up to the tip: the flyer comes a little below it and hangs on it (m). */
     private static final double BELOW_M = 0.42;
 
+    /**
+     * How fast a flyer gathers speed along a level line, and how much longer the last of it takes.
+     */
+    private static final double GATHERING_MPS2 = 0.6;
+
+    private static final double GATHERING_S = 3;
+
+    /** Beside the lead a flyer hurries no more to close on it. */
+    private static final double LEAST_SHARE = 0.7;
+
+    /** Too fast for the slot, a flyer passes this far outside it (m). */
+    private static final double BESIDE_M = 10;
+
     private static final double OUTWARD_MPS = 1.5;
     private static final double INBOARD_M = 0.35;
 
@@ -230,22 +243,34 @@ final class FlyerPilot {
     private Vec3 through(FlyerBody body, LeadView lead, Behaviour.Through t) {
         int sign = plan.side().sign();
         Vec3 slot_m = lead.slot_m(plan.side());
-        Vec3 start_m =
-                slot_m.plus(
-                        lead.level(
-                                -1.2 * plan.gate_m() - 20, sign * (0.5 * plan.gate_m() + 14), 2));
-        Vec3 end_m = slot_m.plus(lead.level(70, sign * 40, 6));
-        Vec3 beside_m = slot_m.plus(lead.level(2, sign * 13, 4));
         double gap_m = slot_m.minus(body.place_m).norm();
+        double fast_mps = LIMIT.at(Math.min(gap_m, plan.gate_m())) + t.excess_mps();
+        double away_m = plan.gate_m() + runIn_m(LIMIT.at(plan.gate_m()) + t.excess_mps());
+        Vec3 start_m = slot_m.plus(lead.level(-0.9 * away_m, sign * 0.44 * away_m, 2));
+        Vec3 end_m = slot_m.plus(lead.level(70, sign * 40, 6));
+        Vec3 beside_m = slot_m.plus(lead.level(2, sign * BESIDE_M, 4));
         passing |= start_m.minus(body.place_m).norm() < 15 || gap_m < plan.gate_m() + 15;
         passed |= passing && beside_m.minus(body.place_m).dot(lead.ahead()) < 0;
         Vec3 aim_m = passed ? end_m : passing ? beside_m : start_m;
         Vec3 off_m = aim_m.minus(body.place_m);
-        double fast_mps = LIMIT.at(plan.gate_m()) + t.excess_mps();
-        double most_mps = passing ? fast_mps : Math.min(8, CARE * LIMIT.at(gap_m));
         done |= passed && off_m.norm() < 20;
-        Vec3 closing = passing ? off_m.unit().times(fast_mps) : toward(off_m, most_mps, gap_m);
+        Vec3 closing =
+                passing
+                        ? off_m.unit().times(hurried_mps(body, lead, off_m, fast_mps))
+                        : toward(off_m, Math.min(8, CARE * LIMIT.at(gap_m)), gap_m);
         return asked(body, lead, lead.velocity_mps().plus(closing).plus(wandering(1)));
+    }
+
+    /** Room in which a flyer gathers a closing speed. */
+    private static double runIn_m(double fast_mps) {
+        return fast_mps * fast_mps / (2 * GATHERING_MPS2) + GATHERING_S * fast_mps;
+    }
+
+    /** The speed toward an aim that closes on the lead itself so fast. */
+    private static double hurried_mps(
+            FlyerBody body, LeadView lead, Vec3 off_m, double closing_mps) {
+        Vec3 onto = lead.place_m().minus(body.place_m).unit();
+        return closing_mps / Math.max(LEAST_SHARE, off_m.unit().dot(onto));
     }
 
     /** Outward, slower and higher than the lead, until well clear. */
