@@ -111,7 +111,7 @@ final class LeadFlight {
         double faster_mps2 =
                 switch (guide.stage()) {
                     case ROLL -> 2.6;
-                    case ROLLOUT -> -Math.min(2.2, speed_mps * 1.5 + 0.3);
+                    case ROLLOUT, STOPPED -> -Math.min(2.2, speed_mps * 1.5 + 0.3);
                     default -> 0;
                 };
         double next_mps = Math.max(0, speed_mps + faster_mps2 * dt_s);
