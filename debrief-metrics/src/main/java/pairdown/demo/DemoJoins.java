@@ -8,19 +8,16 @@ import pairdown.demo.physics.Behaviour;
 import pairdown.demo.physics.FlyerPlan;
 import pairdown.demo.physics.Scenario;
 import pairdown.demo.physics.ShipPlan;
-import pairdown.demo.physics.Side;
 import pairdown.demo.receiver.GnssPlan;
 import pairdown.demo.receiver.GnssPlan.ClockPlan;
 import pairdown.demo.receiver.GnssPlan.HeightPlan;
+import pairdown.demo.receiver.GnssPlan.Velocity;
 import pairdown.demo.receiver.Sight;
 
 /** The attempts in which flyers join on, from 150 m down to both wing tips. */
 final class DemoJoins {
     /** Wall clock of the field ahead of UTC: 8 h 45 min. */
     private static final double FIELD_AHEAD_S = 31_500;
-
-    /** A flyer needs this much room to gather too much speed for a gate of 30 m (m). */
-    private static final double RUN_IN_M = 60;
 
     /** Height above the field of a call that is followed 40 ft below 6,500 ft (m). */
     private static final double LATE_BREAK_OFF_M = 1816;
@@ -85,6 +82,9 @@ final class DemoJoins {
                         instead(
                                 cast.usual(DemoForms.BRIEF_CSV),
                                 DemoLog.of(
+                                        cast.lead("nmea").velocity(Velocity.SPEED_AND_TRACK),
+                                        DemoForms.NMEA),
+                                DemoLog.of(
                                         cast.jumper("blue", "csv"),
                                         DemoForms.CSV,
                                         new Damage.Repeated(0.3, 3),
@@ -96,8 +96,8 @@ final class DemoJoins {
         AttemptPlan plan = DemoPlans.gate("2031-05-12-02", "60 m gate", 60, 20);
         return attempt(
                 "60 m",
-                "amber's log has the field's wall clock written as UTC, 8 h 45 min off: the ride up"
-                        + " tells it.",
+                "amber's log has the field's wall clock written as UTC, 8 h 45 min ahead, and"
+                        + " blue's has GPS time, 18 s ahead: the ride up tells both.",
                 DemoScenarios.joined(seed, "2031-05-12T01:00:00Z", 1, DemoScenarios.both(60, 8)),
                 plan,
                 cast -> {
@@ -105,19 +105,15 @@ final class DemoJoins {
                     return instead(
                             cast.usual(DemoForms.BRIEF_CSV),
                             DemoLog.of(
-                                    cast.jumper("blue", "csv"),
-                                    DemoForms.MILLIS,
-                                    new Damage.OutOfOrder(0.4, 3)),
+                                    cast.jumper("blue", "gpx").rate(2).clock(ClockPlan.GPS_TIME),
+                                    DemoForms.GPX),
                             DemoLog.of(cast.jumper("amber", "csv").clock(wall), DemoForms.CSV));
                 });
     }
 
     private DemoAttempt through() {
         AttemptPlan plan = DemoPlans.gate("2031-05-13-01", "30 m gate", 30, 20);
-        FlyerPlan hot =
-                FlyerPlan.hold("blue", Side.LEFT, RUN_IN_M)
-                        .withMass(92)
-                        .withBehaviour(new Behaviour.Through(2.5));
+        FlyerPlan hot = DemoScenarios.left(30, 0).withBehaviour(new Behaviour.Through(2.5));
         return attempt(
                 "30 m, too fast",
                 "blue closes well over the closing limit, through the gate and out ahead; amber"
@@ -148,6 +144,10 @@ final class DemoJoins {
                 cast ->
                         instead(
                                 cast.usual(DemoForms.BRIEF_CSV),
+                                DemoLog.of(
+                                        cast.jumper("blue", "csv"),
+                                        DemoForms.MILLIS,
+                                        new Damage.OutOfOrder(0.4, 3)),
                                 DemoLog.of(cast.recorder().clockOff(4.3), DemoForms.SET_RECORDER)));
     }
 

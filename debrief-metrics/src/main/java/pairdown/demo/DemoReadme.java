@@ -12,7 +12,8 @@ final class DemoReadme {
             no flight, person, place or machine. `pairdown demo FOLDER` makes it anew.
 
             Each folder is an attempt with its logs and `attempt.json`; in `truth/` is what was true and
-            what was done to each log, which no debrief reads. Each attempt has one lesson:
+            what was done to each log, which no debrief reads. An `opening` there is when the canopy
+            begins to brake, 0.8 s after the pull. Each attempt has one lesson:
 
             """;
 

@@ -13,8 +13,10 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -131,6 +133,25 @@ class SampleSeasonTest {
         assertTrue(
                 clock.warnings().stream().anyMatch(w -> w.contains("8 h 45 min")),
                 clock.warnings()::toString);
+    }
+
+    @Test
+    void gpsTimeWrittenAsUtcIsFoundByTheRide() {
+        ClockResult clock = clock("2031-05-12-02", "blue.gpx");
+        assertEquals(-18, clock.map().offset_s(), 0.5);
+        assertTrue(
+                clock.warnings().stream().anyMatch(w -> w.contains("GPS time")),
+                clock.warnings()::toString);
+    }
+
+    @Test
+    void theSeasonHoldsEveryOpenFormat() {
+        Set<String> formats =
+                DEBRIEFS.values().stream()
+                        .flatMap(d -> d.quality().stream())
+                        .map(q -> q.file().substring(q.file().lastIndexOf('.') + 1))
+                        .collect(Collectors.toSet());
+        assertEquals(Set.of("csv", "gpx", "igc", "kml", "nmea"), formats);
     }
 
     @Test
