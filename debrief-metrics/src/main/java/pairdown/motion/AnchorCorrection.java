@@ -39,6 +39,7 @@ final class AnchorCorrection {
     private final double[] instants_s;
     private final PosteriorResponse leadResponse;
     private final PosteriorResponse flyerResponse;
+    private final PairClocks clocks;
     private final double[][] leadVelocity;
     private final double[][] flyerVelocity;
     private final DecompositionSolver solver;
@@ -90,6 +91,7 @@ final class AnchorCorrection {
         instants_s = instants.stream().mapToDouble(Instant::t_s).toArray();
         leadResponse = PosteriorResponse.of(lead.antenna(), instants_s);
         flyerResponse = PosteriorResponse.of(flyer.antenna(), instants_s);
+        clocks = PairClocks.of(lead.antenna(), flyer.antenna());
         leadVelocity = velocities(lead);
         flyerVelocity = velocities(flyer);
         RealMatrix m = MatrixUtils.createRealMatrix(3 * n, 3 * n);
@@ -191,8 +193,6 @@ final class AnchorCorrection {
         lead.read(t_s, l);
         flyer.read(t_s, f);
         int from = ofVelocity ? 6 : 3;
-        double leadClock2 = Math.pow(lead.antenna().clockSigma_s(), 2);
-        double flyerClock2 = Math.pow(flyer.antenna().clockSigma_s(), 2);
         double[][] k = new double[3][3 * n];
         for (int j = 0; j < n; j++) {
             for (int axis = 0; axis < 3; axis++) {
@@ -201,8 +201,11 @@ final class AnchorCorrection {
                                 + flyerResponse.covariance(t_s, axis, j, ofVelocity);
                 for (int other = 0; other < 3; other++) {
                     k[axis][3 * j + other] +=
-                            leadClock2 * l[from + axis] * leadVelocity[j][other]
-                                    + flyerClock2 * f[from + axis] * flyerVelocity[j][other];
+                            clocks.covariance(
+                                    l[from + axis],
+                                    f[from + axis],
+                                    leadVelocity[j][other],
+                                    flyerVelocity[j][other]);
                 }
             }
             if (!ofVelocity) {

@@ -1,5 +1,6 @@
 package pairdown.motion;
 
+import pairdown.clock.ClockDoubt;
 import pairdown.height.AlignedLog;
 
 /** What is left of a log's clock error. */
@@ -7,14 +8,14 @@ final class ClockError {
     private ClockError() {}
 
     /**
-     * The alignment's sigma; and half-known seconds where a plain IGC log with whole-second times
+     * The alignment's doubt; and half-known seconds where a plain IGC log with whole-second times
      * was never measured against another.
      */
-    static double sigma_s(AlignedLog log) {
+    static ClockDoubt of(AlignedLog log) {
         boolean cut =
                 log.clock().measured().isEmpty()
                         && log.track().report().format().equals("igc")
                         && WholeSeconds.only(log.track());
-        return Math.hypot(log.clock().offsetSigma_s(), cut ? Quantisation.sigma(1) : 0);
+        return log.clock().doubt().plusOwn(cut ? Quantisation.sigma(1) : 0);
     }
 }

@@ -23,11 +23,9 @@ record RelativeCovariance(Mat3 position_m2, Mat3 velocity_m2ps2) {
         p[2] += heights(lead, flyer);
         Mat3 position = Mat3.diagonal(new Vec3(p[0], p[1], p[2]));
         Mat3 velocity = Mat3.diagonal(new Vec3(v[0], v[1], v[2]));
-        double leadClock2 = square(lead.antenna().clockSigma_s());
-        double flyerClock2 = square(flyer.antenna().clockSigma_s());
+        PairClocks clocks = PairClocks.of(lead.antenna(), flyer.antenna());
         return new RelativeCovariance(
-                plusOuter(plusOuter(position, l, 3, leadClock2), f, 3, flyerClock2),
-                plusOuter(plusOuter(velocity, l, 6, leadClock2), f, 6, flyerClock2));
+                plus(position, clocks, l, f, 3), plus(velocity, clocks, l, f, 6));
     }
 
     /** Variance of the constants left in both logs' heights. */
@@ -39,12 +37,18 @@ record RelativeCovariance(Mat3 position_m2, Mat3 velocity_m2ps2) {
         return square(lead.armSigma_m(t_s)) + square(flyer.armSigma_m(t_s));
     }
 
-    private static Mat3 plusOuter(Mat3 m, double[] values, int from, double scale) {
-        Vec3 u = new Vec3(values[from], values[from + 1], values[from + 2]);
-        return Mat3.ofRows(
-                m.row0().plus(u.times(scale * u.x())),
-                m.row1().plus(u.times(scale * u.y())),
-                m.row2().plus(u.times(scale * u.z())));
+    private static Mat3 plus(Mat3 m, PairClocks clocks, double[] l, double[] f, int from) {
+        Vec3[] rows = new Vec3[Fixes.AXES];
+        for (int i = 0; i < rows.length; i++) {
+            double li = l[from + i];
+            double fi = f[from + i];
+            rows[i] =
+                    new Vec3(
+                            clocks.covariance(li, fi, l[from], f[from]),
+                            clocks.covariance(li, fi, l[from + 1], f[from + 1]),
+                            clocks.covariance(li, fi, l[from + 2], f[from + 2]));
+        }
+        return Mat3.ofRows(m.row0().plus(rows[0]), m.row1().plus(rows[1]), m.row2().plus(rows[2]));
     }
 
     private static double square(double x) {

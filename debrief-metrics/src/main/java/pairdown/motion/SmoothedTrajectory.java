@@ -3,6 +3,7 @@ package pairdown.motion;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import pairdown.clock.ClockDoubt;
 import pairdown.geodesy.LocalFrame;
 import pairdown.height.AlignedLog;
 import pairdown.time.Span;
@@ -14,8 +15,8 @@ import pairdown.vector.Vec3;
  *
  * <p>Three errors are kept apart. <em>Shape</em>: the track as the receiver draws it, centimetres.
  * <em>Bias</em>: how far that drawing is shifted, metres: the receiver's own slow bias, what all
- * receivers share, and the constant left in heights. <em>Clock</em>: {@link #clockSigma_s} times
- * the velocity, not part of any sigma of {@link #at}.
+ * receivers share, and the constant left in heights. <em>Clock</em>: {@link #clock} times the
+ * velocity, not part of any sigma of {@link #at}.
  */
 public final class SmoothedTrajectory implements Trajectory {
     private final AlignedLog log;
@@ -26,7 +27,7 @@ public final class SmoothedTrajectory implements Trajectory {
     private final double[] fixTime_s;
     private final List<Span> gaps;
     private final List<RejectedFix> rejected;
-    private final double clockSigma_s;
+    private final ClockDoubt clock;
     private final FittedNoise fitted;
     private final NoiseScale scale;
     private final Map<Integer, double[]> loosened;
@@ -56,7 +57,7 @@ public final class SmoothedTrajectory implements Trajectory {
         this.rejected = List.copyOf(rejected);
         this.fitted = fitted;
         this.scale = scale;
-        this.clockSigma_s = ClockError.sigma_s(log);
+        this.clock = ClockError.of(log);
     }
 
     private static double[] acceptedTimes(Fixes fixes, ForwardPass pass) {
@@ -178,9 +179,9 @@ public final class SmoothedTrajectory implements Trajectory {
         return rejected;
     }
 
-    /** One standard deviation of this log's clock: times velocity, an error along the path. */
-    public double clockSigma_s() {
-        return clockSigma_s;
+    /** What is not known of this log's instants: times velocity, an error along the path. */
+    ClockDoubt clock() {
+        return clock;
     }
 
     /** One standard deviation of the constant left in this log's heights (m). */

@@ -102,7 +102,7 @@ final class Motion {
                 new Samples(level, vertical, step_s),
                 log.start_s(),
                 log.end_s(),
-                log.clock().offsetSigma_s(),
+                log.clock().doubt().absolute_s(),
                 settings);
     }
 

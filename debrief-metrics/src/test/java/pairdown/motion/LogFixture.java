@@ -11,6 +11,7 @@ import pairdown.attempt.ClockMark;
 import pairdown.attempt.LogRef;
 import pairdown.attempt.Participant;
 import pairdown.attempt.Role;
+import pairdown.clock.ClockDoubt;
 import pairdown.clock.ClockMap;
 import pairdown.clock.ClockMethod;
 import pairdown.clock.ClockResult;
@@ -34,6 +35,7 @@ public final class LogFixture {
     private final Track.Builder rows = new Track.Builder();
     private final List<Float> heights = new ArrayList<>();
     private double clockSigma_s;
+    private Optional<ClockDoubt> clock = Optional.empty();
     private double heightSigma_m;
     private Optional<Estimate> latency_s = Optional.empty();
     private Role role = Role.FLYER;
@@ -92,6 +94,11 @@ public final class LogFixture {
         return this;
     }
 
+    public LogFixture clock(ClockDoubt doubt) {
+        clock = Optional.of(doubt);
+        return this;
+    }
+
     public LogFixture heightSigma(double sigma_m) {
         heightSigma_m = sigma_m;
         return this;
@@ -122,12 +129,13 @@ public final class LogFixture {
         for (int i = 0; i < h.length; i++) {
             h[i] = heights.get(i);
         }
-        ClockResult clock =
+        ClockResult result =
                 new ClockResult(
                         "blue",
                         "a.csv",
                         ClockMap.IDENTITY,
                         clockSigma_s,
+                        clock.orElse(ClockDoubt.own(clockSigma_s)),
                         ClockMethod.GNSS_TIME,
                         Optional.empty(),
                         OptionalDouble.empty(),
@@ -144,6 +152,6 @@ public final class LogFixture {
                         Optional.empty(),
                         heightSigma_m,
                         List.of());
-        return new AlignedLog(who, ref, track, new TimeAxis(EPOCH), clock, height, h);
+        return new AlignedLog(who, ref, track, new TimeAxis(EPOCH), result, height, h);
     }
 }

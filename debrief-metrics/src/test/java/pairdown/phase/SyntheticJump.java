@@ -11,6 +11,7 @@ import pairdown.attempt.ClockMark;
 import pairdown.attempt.LogRef;
 import pairdown.attempt.Participant;
 import pairdown.attempt.Role;
+import pairdown.clock.ClockDoubt;
 import pairdown.clock.ClockMap;
 import pairdown.clock.ClockMethod;
 import pairdown.clock.ClockResult;
@@ -162,6 +163,7 @@ final class SyntheticJump {
                         id,
                         ClockMap.IDENTITY,
                         0.02,
+                        ClockDoubt.own(0.02),
                         ClockMethod.GNSS_TIME,
                         Optional.empty(),
                         OptionalDouble.empty(),

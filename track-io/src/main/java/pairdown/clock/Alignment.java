@@ -108,7 +108,7 @@ final class Alignment {
         noticeSwaps();
         List<ClockResult> results = new ArrayList<>();
         for (int i = 0; i < logs.size(); i++) {
-            results.add(result(i, Optional.ofNullable(placed.get(i))));
+            results.add(result(i, group[i], Optional.ofNullable(placed.get(i))));
         }
         new Recorders(logs, movers, rough, settings).align(results);
         results = new Strangers(logs, results, rough).refuse();
@@ -259,7 +259,7 @@ final class Alignment {
         return new OffsetCurve(points);
     }
 
-    private ClockResult result(int i, Optional<Placed> placed) {
+    private ClockResult result(int i, int group, Optional<Placed> placed) {
         LoadedLog log = logs.get(i);
         Verdict verdict = new Verdict(log, settings);
         Verdict.Clock clock =
@@ -275,6 +275,11 @@ final class Alignment {
                 log.ref().file(),
                 clock.map(),
                 clock.sigma_s(),
+                new ClockDoubt(
+                        clock.own_s(),
+                        group,
+                        settings.latencySigma_s(),
+                        settings.commonLatency_s()),
                 clock.method(),
                 placed.map(Placed::offset_s).filter(e -> log.track().hasAbsoluteTime()),
                 placed.map(p -> OptionalDouble.of(p.residual_mps)).orElse(OptionalDouble.empty()),

@@ -12,8 +12,9 @@ import pairdown.units.Estimate;
  * @param participant whose log
  * @param file which log
  * @param map what is applied
- * @param offsetSigma_s one standard deviation of the applied offset, an unknown seat along the ship
- *     included
+ * @param offsetSigma_s one standard deviation of the applied offset against the other logs of the
+ *     attempt, an unknown seat along the ship included
+ * @param doubt the same in parts, and what no log can tell: how late receivers are
  * @param method what decided
  * @param measured the offset as measured, applied or not
  * @param residual_mps root mean square velocity difference left after alignment
@@ -27,6 +28,7 @@ public record ClockResult(
         String file,
         ClockMap map,
         double offsetSigma_s,
+        ClockDoubt doubt,
         ClockMethod method,
         Optional<Estimate> measured,
         OptionalDouble residual_mps,

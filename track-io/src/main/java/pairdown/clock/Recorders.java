@@ -54,7 +54,7 @@ final class Recorders {
         AirDataMatch.Outcome outcome = match(log, vehicle.get(), vehicle_s);
         return outcome.match().isEmpty()
                 ? without(results.get(i), outcome.refusal())
-                : with(log, results.get(i), outcome.match().get(), vehicle_s, of.offsetSigma_s());
+                : with(log, results.get(i), outcome.match().get(), vehicle_s, of);
     }
 
     /** Near what the recorder or a person says, where either does; then anywhere. */
@@ -83,6 +83,7 @@ final class Recorders {
                 r.file(),
                 r.map(),
                 r.offsetSigma_s(),
+                r.doubt(),
                 r.method(),
                 Optional.empty(),
                 OptionalDouble.empty(),
@@ -97,9 +98,9 @@ final class Recorders {
             ClockResult before,
             AirDataMatch.Match match,
             double vehicle_s,
-            double vehicleSigma_s) {
+            ClockResult vehicle) {
         double zero_s = match.atZero_s() + vehicle_s;
-        double sigma_s = Math.hypot(match.sigma_s(), vehicleSigma_s);
+        double sigma_s = Math.hypot(match.sigma_s(), vehicle.offsetSigma_s());
         List<String> words = new ArrayList<>(match.words());
         Optional<Double> said_s = said_s(log);
         Optional<Estimate> measured =
@@ -125,6 +126,7 @@ final class Recorders {
                 before.file(),
                 new ClockMap(clock.map().offset_s(), rate),
                 clock.sigma_s(),
+                taken ? vehicle.doubt().plusOwn(match.sigma_s()) : before.doubt(),
                 taken ? ClockMethod.AIR_DATA_MATCH : clock.method(),
                 measured,
                 OptionalDouble.of(match.residual_mps()),

@@ -111,6 +111,7 @@ final class Strangers {
                 r.file(),
                 r.map(),
                 0,
+                r.doubt(),
                 ClockMethod.NONE,
                 r.measured(),
                 r.residual_mps(),

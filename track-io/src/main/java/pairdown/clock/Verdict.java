@@ -21,10 +21,16 @@ final class Verdict {
         this.settings = settings;
     }
 
-    /** What is applied and what must be said. */
+    /**
+     * What is applied and what must be said.
+     *
+     * @param sigma_s of the offset against the other logs
+     * @param own_s the part of it that is the log's own
+     */
     record Clock(
             ClockMap map,
             double sigma_s,
+            double own_s,
             ClockMethod method,
             Optional<Instant> zero,
             List<String> words) {}
@@ -36,7 +42,7 @@ final class Verdict {
             return marked(mark.getAsDouble(), measured);
         }
         if (measured.isEmpty()) {
-            return kept(0, untiedSigma_s(), ClockMethod.GNSS_TIME, List.of());
+            return untied();
         }
         Estimate m = measured.get();
         double keep_s = Math.max(SIGMAS * m.sigma(), settings.keepWithin_s());
@@ -54,9 +60,18 @@ final class Verdict {
                 words);
     }
 
-    /** Of a log no shared ride tests: its own latency and that of whatever it is compared with. */
-    private double untiedSigma_s() {
-        return Math.sqrt(2) * settings.latencySigma_s();
+    /**
+     * Of a log no shared ride tests, its own reference then: its latency and that of whatever it is
+     * compared with.
+     */
+    private Clock untied() {
+        return new Clock(
+                ClockMap.IDENTITY,
+                Math.sqrt(2) * settings.latencySigma_s(),
+                0,
+                ClockMethod.GNSS_TIME,
+                Optional.empty(),
+                List.of());
     }
 
     private Clock marked(double mark_s, Optional<Estimate> measured) {
@@ -86,7 +101,12 @@ final class Verdict {
     private static Clock kept(
             double offset_s, double sigma_s, ClockMethod method, List<String> words) {
         return new Clock(
-                new ClockMap(offset_s, 0), sigma_s, method, Optional.empty(), List.copyOf(words));
+                new ClockMap(offset_s, 0),
+                sigma_s,
+                sigma_s,
+                method,
+                Optional.empty(),
+                List.copyOf(words));
     }
 
     /**
@@ -98,12 +118,13 @@ final class Verdict {
         Optional<Instant> mark = log.ref().clock().zero();
         if (mark.isPresent()) {
             Clock c = marked(0, measured);
-            return new Clock(c.map(), c.sigma_s(), c.method(), mark, c.words());
+            return new Clock(c.map(), c.sigma_s(), c.own_s(), c.method(), mark, c.words());
         }
         return measured.map(
                         m ->
                                 new Clock(
                                         ClockMap.IDENTITY,
+                                        m.sigma(),
                                         m.sigma(),
                                         ClockMethod.SHARED_RIDE,
                                         Optional.of(rough.instant(m.value())),
@@ -112,6 +133,7 @@ final class Verdict {
                         () ->
                                 new Clock(
                                         ClockMap.IDENTITY,
+                                        0,
                                         0,
                                         ClockMethod.NONE,
                                         Optional.empty(),

@@ -2,6 +2,7 @@ package pairdown.clock;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -198,6 +199,27 @@ class CommonClockTest {
         assertTrue(r.measured().isEmpty());
         assertEquals(
                 Math.sqrt(2) * ClockSettings.DEFAULTS.latencySigma_s(), r.offsetSigma_s(), 1e-12);
+    }
+
+    @Test
+    void howLateReceiversAreIsSharedByThoseWhoRodeTogetherAndByNobodyElse() {
+        SyntheticRide elsewhere = SyntheticRide.ship(77, 420, s -> s > 80);
+        LoadedLog lead = load("lead", Role.LEAD, elsewhere, Logger.csv(5, 0, 9).as("nmea"));
+        List<ClockResult> r =
+                CommonClock.align(
+                                List.of(lead, REFERENCE, blue(Logger.csv(5, -2.41, 5))),
+                                ClockSettings.DEFAULTS)
+                        .results();
+        ClockDoubt blue = r.get(2).doubt();
+        assertEquals(r.get(1).doubt().group(), blue.group());
+        assertNotEquals(r.get(0).doubt().group(), blue.group());
+        assertEquals(r.get(2).offsetSigma_s(), blue.own_s());
+        assertEquals(0, r.get(0).doubt().own_s());
+        double receivers_s =
+                Math.hypot(
+                        ClockSettings.DEFAULTS.latencySigma_s(),
+                        ClockSettings.DEFAULTS.commonLatency_s());
+        assertEquals(Math.hypot(blue.own_s(), receivers_s), blue.absolute_s(), 1e-12);
     }
 
     @Test

@@ -3,6 +3,7 @@ package pairdown.panel;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pairdown.clock.ClockDoubt;
 import pairdown.clock.ClockMap;
 import pairdown.clock.ClockMethod;
 import pairdown.clock.ClockResult;
@@ -87,6 +88,7 @@ final class Checked {
                 file,
                 new ClockMap(offset_s, 0),
                 0.03,
+                ClockDoubt.own(0.03),
                 method,
                 Optional.of(new Estimate(offset_s, 0.03)),
                 OptionalDouble.of(0.11),
