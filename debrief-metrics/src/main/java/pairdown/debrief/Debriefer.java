@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import pairdown.attempt.Attempt;
 import pairdown.clock.ClockResult;
@@ -76,12 +77,15 @@ public final class Debriefer {
         progress.accept("finding the wind");
         InAir air = InAir.of(smoothed, attempt.air(), frame, phases);
         notes.addAll(air.air().notes());
-        progress.accept("measuring pairs");
+        progress.accept("measuring pairs, reviewing power and tail");
+        List<String> tailNotes = new ArrayList<>();
+        CompletableFuture<Optional<TailControl>> review =
+                CompletableFuture.supplyAsync(() -> Tails.of(attempt, air, phases, tailNotes));
         Pairs pairing = new Pairs(attempt, air, frame, phases, clock.axis());
         List<PairDebrief> pairs = pairing.analyse(notes);
         List<Finding> findings = pairing.findings(pairs);
-        progress.accept("reviewing power and tail");
-        Optional<TailControl> tail = Tails.of(attempt, air, phases, notes);
+        Optional<TailControl> tail = review.join();
+        notes.addAll(tailNotes);
         List<ParticipantDebrief> participants =
                 air.members().stream().map(m -> m.debrief(phases)).toList();
         return new Debrief(

@@ -19,7 +19,7 @@ final class FlightChoice {
     private FlightChoice() {}
 
     static List<LoadedLog> choose(List<LoadedLog> logs) {
-        List<List<Flight>> flights = logs.stream().map(l -> Flights.of(l.track())).toList();
+        List<List<Flight>> flights = logs.parallelStream().map(l -> Flights.of(l.track())).toList();
         Optional<TimeAxis> axis =
                 logs.stream()
                         .flatMap(l -> l.track().epoch().stream())

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import pairdown.attempt.Role;
 import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.LocalFrame;
@@ -24,7 +26,7 @@ final class Alignment {
     private final List<LoadedLog> logs;
     private final ClockSettings settings;
     private final TimeAxis rough;
-    private final List<Mover> movers = new ArrayList<>();
+    private final List<Mover> movers;
     private final RideSearch search;
     private final OffsetNetwork network;
     private final List<Tie> ties = new ArrayList<>();
@@ -36,12 +38,15 @@ final class Alignment {
         this.rough = new TimeAxis(roughEpoch());
         this.search = new RideSearch(settings, logs.stream().anyMatch(Alignment::isMovingShip));
         this.network = new OffsetNetwork(logs.size());
-        Optional<LocalFrame> frame = frame();
-        for (int i = 0; frame.isPresent() && i < logs.size(); i++) {
-            if (fixes(logs.get(i).track()) >= LEAST_FIXES) {
-                movers.add(Mover.of(i, logs.get(i), rough, frame.get(), settings));
-            }
-        }
+        this.movers = frame().map(this::movers).orElse(List.of());
+    }
+
+    private List<Mover> movers(LocalFrame frame) {
+        return IntStream.range(0, logs.size())
+                .parallel()
+                .filter(i -> fixes(logs.get(i).track()) >= LEAST_FIXES)
+                .mapToObj(i -> Mover.of(i, logs.get(i), rough, frame, settings))
+                .toList();
     }
 
     /** A ride and between whom. Rides compare velocities; clocks are those of positions. */
@@ -118,23 +123,31 @@ final class Alignment {
 
     /** Pairs whose clocks agree, or nearly. */
     private void rideTogether() {
-        for (int i = 0; i < movers.size(); i++) {
-            for (int j = i + 1; j < movers.size(); j++) {
-                Mover a = movers.get(i);
-                Mover b = movers.get(j);
-                if (a.isAbsolute() && b.isAbsolute() && search.mayShare(a, b)) {
-                    search.near(a, b).ifPresent(r -> tie(a, b, r));
-                }
-            }
-        }
+        IntStream.range(0, movers.size())
+                .parallel()
+                .boxed()
+                .flatMap(this::ridesOfLater)
+                .toList()
+                .forEach(this::tie);
     }
 
-    private void tie(Mover a, Mover b, RideFit.Ride ride) {
-        boolean observable = ride.sigma_s() <= settings.unobservable_s();
-        Tie tie = new Tie(a, b, ride, observable);
+    private Stream<Tie> ridesOfLater(int first) {
+        return movers.subList(first + 1, movers.size()).stream()
+                .flatMap(later -> rideOf(movers.get(first), later).stream());
+    }
+
+    private Optional<Tie> rideOf(Mover a, Mover b) {
+        if (!a.isAbsolute() || !b.isAbsolute() || !search.mayShare(a, b)) {
+            return Optional.empty();
+        }
+        return search.near(a, b)
+                .map(r -> new Tie(a, b, r, r.sigma_s() <= settings.unobservable_s()));
+    }
+
+    private void tie(Tie tie) {
         ties.add(tie);
-        if (observable) {
-            network.tie(a.index(), b.index(), tie.lag_s(), tie.sigma_s());
+        if (tie.observable()) {
+            network.tie(tie.first().index(), tie.second().index(), tie.lag_s(), tie.sigma_s());
         }
     }
 
@@ -172,7 +185,7 @@ final class Alignment {
             warn(a.index(), text.replace("the other", b.name()));
             warn(b.index(), text.replace("the other", a.name()));
         } else if (found.ride().sigma_s() <= settings.unobservable_s()) {
-            tie(a, b, found.ride());
+            tie(new Tie(a, b, found.ride(), true));
         }
     }
 

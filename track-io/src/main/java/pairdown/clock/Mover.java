@@ -1,9 +1,9 @@
 package pairdown.clock;
 
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import pairdown.attempt.Role;
 import pairdown.geodesy.LocalFrame;
 import pairdown.time.TimeAxis;
@@ -28,7 +28,7 @@ final class Mover {
     private final double hypothesis_s;
     private final LocalFrame frame;
     private final double leastKernel_s;
-    private final Map<Double, RideMotion> motions = new HashMap<>();
+    private final Map<Double, RideMotion> motions = new ConcurrentHashMap<>();
     private final Optional<Estimate> latency_s;
 
     private Mover(
