@@ -17,6 +17,7 @@ final class TailScore {
     /** A power change is the right one within this. */
     private static final double SAME_MOVE_S = 0.2;
 
+    int flights;
     int truths;
     int found;
     int hits;
@@ -33,6 +34,7 @@ final class TailScore {
     final List<String> misses = new ArrayList<>();
 
     void add(String flight, TailControl tail, List<TrueEpisode> truth) {
+        flights++;
         for (TrueEpisode t : truth) {
             truths++;
             Optional<Episode> hit = tail.episodes().stream().filter(e -> same(e, t)).findFirst();
@@ -157,8 +159,16 @@ final class TailScore {
     @Override
     public String toString() {
         return say(
-                        "recall %.3f (%d of %d), precision %.3f (%d of %d)%n",
-                        recall(), hits, truths, precision(), matchedFound, found)
+                        "recall %.3f (%d of %d), precision %.3f (%d of %d), false %.2f a flight of"
+                                + " %d%n",
+                        recall(),
+                        hits,
+                        truths,
+                        precision(),
+                        matchedFound,
+                        found,
+                        (found - matchedFound) / (double) flights,
+                        flights)
                 + say(
                         "onset: median error %.2f s, bias %.2f s, 90 %% within %.2f s, within 2 s"
                                 + " %.3f; within 1 sigma %.2f, 2 sigma %.2f%n",
@@ -175,6 +185,8 @@ final class TailScore {
                 + say(
                         "median lag %.2f s, true %.2f s, of %d%n",
                         median(lag_s), median(trueLag_s), lag_s.size())
-                + say("Tc' median error %.3f%n", coefficientError());
+                + say(
+                        "Tc' median error %.3f of %d, greatest %.3f%n",
+                        coefficientError(), coefficient.size(), quantile(coefficient, 1));
     }
 }

@@ -1,0 +1,69 @@
+package pairdown.tail;
+
+import java.util.ArrayList;
+import java.util.List;
+import pairdown.debrief.Debrief;
+import pairdown.demo.truth.TrueTail;
+import pairdown.demo.truth.Truth;
+import pairdown.stats.Robust;
+import pairdown.track.Series;
+import pairdown.track.UnusableInputException;
+
+/**
+ * Measures the tail analysis on whole debriefs of simulated dives: {@code DiveStudy FIRST LAST
+ * [LOGGED…]} prints recall, precision, onset, lag and Tc′ against truth over the seeds, and each
+ * miss, for each kind of recorder.
+ */
+final class DiveStudy {
+    private DiveStudy() {}
+
+    public static void main(String[] args) throws UnusableInputException {
+        long first = Long.parseLong(args[0]);
+        long last = Long.parseLong(args[1]);
+        List<MadeDives.Logged> kinds = new ArrayList<>();
+        for (int i = 2; i < args.length; i++) {
+            kinds.add(MadeDives.Logged.valueOf(args[i]));
+        }
+        if (kinds.isEmpty()) {
+            kinds.add(MadeDives.Logged.ALL);
+        }
+        List<TailScore> scores = kinds.stream().map(k -> new TailScore()).toList();
+        for (long seed = first; seed <= last; seed++) {
+            Truth truth = MadeDives.fly(seed);
+            for (int k = 0; k < kinds.size(); k++) {
+                add(scores.get(k), truth, seed, kinds.get(k));
+            }
+        }
+        for (int k = 0; k < kinds.size(); k++) {
+            System.out.println(kinds.get(k));
+            scores.get(k).misses.forEach(System.out::println);
+            System.out.println(scores.get(k));
+        }
+    }
+
+    static void add(TailScore score, Truth truth, long seed, MadeDives.Logged logged)
+            throws UnusableInputException {
+        Debrief debrief = MadeDives.debrief(MadeDives.log(truth, seed, logged));
+        TailControl tail = debrief.tailControl().orElseThrow();
+        score.add("seed " + seed, tail, MadeDives.episodes(truth, debrief));
+        double ahead_s = debrief.axis().seconds(truth.start());
+        tail.figure(TailFigures.RETARDING_COEFFICIENT)
+                .ifPresent(s -> coefficient(score, s, truth, ahead_s));
+    }
+
+    /** Error of Tc′ as a share, over all of the dive in which it was more than a half. */
+    private static void coefficient(TailScore score, Series found, Truth truth, double ahead_s) {
+        TrueTail tail = truth.tail().orElseThrow();
+        List<Double> share = new ArrayList<>();
+        for (int i = 0; i < tail.diving().length; i += 50) {
+            double true_s = truth.body("lead").motion().time_s(i);
+            if (tail.diving()[i] && tail.coefficient()[i] > 0.5) {
+                share.add(found.at(true_s + ahead_s) / tail.coefficient()[i] - 1);
+            }
+        }
+        if (!share.isEmpty()) {
+            score.coefficient.add(
+                    Robust.median(share.stream().mapToDouble(s -> s).toArray()).orElse(Double.NaN));
+        }
+    }
+}
