@@ -12,10 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -24,7 +21,6 @@ import pairdown.attempt.AttemptFolder;
 import pairdown.clock.ClockMethod;
 import pairdown.clock.ClockResult;
 import pairdown.debrief.Debrief;
-import pairdown.debrief.Debriefer;
 import pairdown.height.HeightResult;
 import pairdown.pair.GateHeld;
 import pairdown.pair.MatchedWindow;
@@ -33,34 +29,28 @@ import pairdown.pair.Touch;
 import pairdown.safety.Finding;
 import pairdown.time.Span;
 import pairdown.track.HeightDatum;
-import pairdown.track.UnusableInputException;
 
 /** Each attempt of the sample season shows its lesson, and what it shows is what was true. */
 class SampleSeasonTest {
-    private static final Path SEASON = Path.of("..", "sample-tracks");
-    private static final Map<String, Debrief> DEBRIEFS = new ConcurrentHashMap<>();
-
     /** What a person's reading of a lesson may be off by: half the gate's own tolerance (m). */
     private static final double ABOUT_M = 4;
 
     @BeforeAll
     static void debriefAllThatJoin() throws IOException {
-        try (Stream<Path> folders = Files.list(SEASON)) {
-            folders.filter(AttemptFolder::hasManifest).toList().parallelStream()
-                    .forEach(f -> DEBRIEFS.put(f.getFileName().toString(), debrief(f)));
-        }
+        joins().parallelStream().forEach(SampleDebriefs::of);
     }
 
-    private static Debrief debrief(Path folder) {
-        try {
-            return Debriefer.debrief(AttemptFolder.open(folder), step -> {});
-        } catch (UnusableInputException e) {
-            throw new IllegalStateException(e);
+    private static List<String> joins() throws IOException {
+        try (Stream<Path> folders = Files.list(SampleDebriefs.SEASON)) {
+            return folders.filter(AttemptFolder::hasManifest)
+                    .map(f -> f.getFileName().toString())
+                    .sorted()
+                    .toList();
         }
     }
 
     private static Debrief debrief(String id) {
-        return DEBRIEFS.computeIfAbsent(id, i -> debrief(SEASON.resolve(i)));
+        return SampleDebriefs.of(id);
     }
 
     private static PairDebrief pair(String id, String flyer) {
@@ -87,7 +77,8 @@ class SampleSeasonTest {
 
     private static JsonNode truth(String id) {
         try {
-            return new JsonMapper().readTree(SEASON.resolve(id + "/truth/truth.json").toFile());
+            return new JsonMapper()
+                    .readTree(SampleDebriefs.SEASON.resolve(id + "/truth/truth.json").toFile());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -107,12 +98,12 @@ class SampleSeasonTest {
     }
 
     @Test
-    void tenAttemptsJoinAndEachIsDebriefed() {
-        assertEquals(10, DEBRIEFS.size(), DEBRIEFS.keySet()::toString);
-        for (Map.Entry<String, Debrief> d : new TreeMap<>(DEBRIEFS).entrySet()) {
-            assertEquals(d.getKey(), d.getValue().attempt().id());
-            for (ClockResult clock : d.getValue().clock()) {
-                assertTrue(clock.isUsable(), d.getKey() + " " + clock.file());
+    void tenAttemptsJoinAndEachIsDebriefed() throws IOException {
+        assertEquals(10, joins().size(), joins()::toString);
+        for (String id : joins()) {
+            assertEquals(id, debrief(id).attempt().id());
+            for (ClockResult clock : debrief(id).clock()) {
+                assertTrue(clock.isUsable(), id + " " + clock.file());
             }
         }
     }
@@ -145,9 +136,10 @@ class SampleSeasonTest {
     }
 
     @Test
-    void theSeasonHoldsEveryOpenFormat() {
+    void theSeasonHoldsEveryOpenFormat() throws IOException {
         Set<String> formats =
-                DEBRIEFS.values().stream()
+                joins().stream()
+                        .map(SampleDebriefs::of)
                         .flatMap(d -> d.quality().stream())
                         .map(q -> q.file().substring(q.file().lastIndexOf('.') + 1))
                         .collect(Collectors.toSet());
