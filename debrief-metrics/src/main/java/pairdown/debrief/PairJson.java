@@ -66,6 +66,8 @@ final class PairJson {
     private void matched(ObjectNode o, Matched m) {
         if (m.isKnown()) {
             values.put(o, "total_s", m.total_s());
+            values.put(o, "totalShorter_s", m.totalShorter_s());
+            values.put(o, "totalLonger_s", m.totalLonger_s());
             values.put(o, "longest_s", m.longest().map(MatchedWindow::duration_s).orElse(0.0));
         }
         ArrayNode windows = o.putArray("windows");

@@ -13,7 +13,7 @@ public record DataGrade(double rate_Hz, boolean levelVelocity, boolean verticalV
     /** A grade with the rate taken from the fixes that shaped a trajectory. */
     public static DataGrade of(
             Trajectory trajectory, boolean levelVelocity, boolean verticalVelocity) {
-        double step_s = Fixes.medianStep_s(trajectory);
+        double step_s = Holes.medianStep_s(trajectory);
         return new DataGrade(step_s > 0 ? 1 / step_s : 0, levelVelocity, verticalVelocity);
     }
 }

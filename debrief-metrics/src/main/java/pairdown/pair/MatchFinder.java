@@ -89,7 +89,7 @@ final class MatchFinder {
 
     /** How far a rate is over {@code factor} times its tolerance; NaN without data. */
     private double excess(int i, double factor, EndedBy which) {
-        if (!rows.matchable[i]) {
+        if (!isKnown(i)) {
             return Double.NaN;
         }
         return switch (which) {
@@ -104,6 +104,13 @@ final class MatchFinder {
                             - factor * tolerance.vertical_mps();
             case DATA -> Double.NaN;
         };
+    }
+
+    /** Measured, and no rate known worse than its tolerance is wide. */
+    private boolean isKnown(int i) {
+        return rows.measured[i]
+                && rows.levelSigma_mps[i] <= tolerance.horizontal_mps()
+                && rows.verticalSigma_mps[i] <= tolerance.vertical_mps();
     }
 
     private void within(int i, double factor) {
@@ -205,6 +212,10 @@ final class MatchFinder {
                 .filter(s -> s.overlaps(span))
                 .mapToDouble(Span::duration_s)
                 .sum();
+    }
+
+    static double total_s(List<Stretch> stretches) {
+        return stretches.stream().mapToDouble(s -> s.span().duration_s()).sum();
     }
 
     /** The row at which a pair came nearest to matching; empty if nothing was measured. */

@@ -29,7 +29,7 @@ final class MatchJudge {
 
     /** Nothing judged, and why. */
     static Matched refused(List<String> why) {
-        return new Matched(List.of(), OptionalDouble.empty(), OptionalDouble.empty(), why);
+        return new Matched(List.of(), 0, 0, OptionalDouble.empty(), OptionalDouble.empty(), why);
     }
 
     Matched judge() {
@@ -40,7 +40,8 @@ final class MatchJudge {
         List<MatchedWindow> windows = new ArrayList<>();
         List<MatchFinder.Stretch> slower = stretches(-1);
         List<MatchFinder.Stretch> faster = stretches(1);
-        for (MatchFinder.Stretch s : stretches(0)) {
+        List<MatchFinder.Stretch> found = stretches(0);
+        for (MatchFinder.Stretch s : found) {
             windows.add(window(s, faster, slower));
         }
         Optional<Integer> best =
@@ -49,6 +50,8 @@ final class MatchJudge {
                         : Optional.empty();
         return new Matched(
                 windows,
+                Math.max(0, MatchFinder.total_s(found) - MatchFinder.total_s(faster)),
+                Math.max(0, MatchFinder.total_s(slower) - MatchFinder.total_s(found)),
                 best.map(i -> OptionalDouble.of(rates.level_mps[i])).orElse(OptionalDouble.empty()),
                 best.map(i -> OptionalDouble.of(rates.vertical_mps[i]))
                         .orElse(OptionalDouble.empty()),

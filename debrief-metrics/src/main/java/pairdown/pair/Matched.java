@@ -9,6 +9,9 @@ import java.util.OptionalDouble;
  * All matched windows of a pair.
  *
  * @param windows in order of time
+ * @param totalShorter_s how much shorter the total would be with the differences one sigma larger
+ * @param totalLonger_s how much longer with them one sigma smaller: windows that only then come to
+ *     be count as well
  * @param bestLevelDifference_mps where none matched: the level rate at the pair's best moment
  * @param bestVerticalDifference_mps where none matched: the vertical rate there, flyer minus lead,
  *     up positive
@@ -17,6 +20,8 @@ import java.util.OptionalDouble;
  */
 public record Matched(
         List<MatchedWindow> windows,
+        double totalShorter_s,
+        double totalLonger_s,
         OptionalDouble bestLevelDifference_mps,
         OptionalDouble bestVerticalDifference_mps,
         List<String> refusals) {

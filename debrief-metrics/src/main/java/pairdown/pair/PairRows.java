@@ -1,7 +1,6 @@
 package pairdown.pair;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import pairdown.geodesy.Wgs84;
 import pairdown.time.Span;
@@ -21,9 +20,6 @@ final class PairRows {
 
     /** Both logs have fixes around the row, none more than a second apart. */
     final boolean[] measured;
-
-    /** No data are missing for longer than may be bridged inside a match. */
-    final boolean[] matchable;
 
     final double[] separation_m;
     final double[] separationSigma_m;
@@ -62,7 +58,6 @@ final class PairRows {
         this.size = size;
         this.time_s = new double[size];
         this.measured = new boolean[size];
-        this.matchable = new boolean[size];
         this.separation_m = unknown(size);
         this.separationSigma_m = unknown(size);
         this.gap_m = unknown(size);
@@ -98,8 +93,8 @@ final class PairRows {
         for (int i = 0; i < size; i++) {
             rows.time_s[i] = flight.start_s() + i * step_s;
         }
-        rows.markHoles(input, motion, settings);
         for (int i = 0; i < size; i++) {
+            rows.measured[i] = motion.measured(rows.time_s[i]);
             if (rows.measured[i]) {
                 rows.fill(i, motion, settings);
             }
@@ -111,34 +106,6 @@ final class PairRows {
     private static double nearlyWhole(double rate_Hz) {
         double whole = Math.rint(rate_Hz);
         return Math.abs(rate_Hz - whole) < 0.02 * rate_Hz ? whole : rate_Hz;
-    }
-
-    private void markHoles(PairInput input, RelativeMotion motion, PairSettings settings) {
-        Arrays.fill(measured, true);
-        Arrays.fill(matchable, true);
-        for (PairMember member : List.of(input.lead(), input.flyer())) {
-            and(
-                    measured,
-                    Fixes.outside(Fixes.holes(member.trajectory(), settings.hole_s()), time_s));
-            double missing_s =
-                    Fixes.medianStep_s(member.trajectory()) + settings.match().bridge_s() + 1e-6;
-            and(
-                    matchable,
-                    Fixes.outside(
-                            Fixes.holes(
-                                    member.trajectory(), Math.min(missing_s, settings.hole_s())),
-                            time_s));
-        }
-        for (int i = 0; i < size; i++) {
-            measured[i] &= motion.covers(time_s[i]);
-            matchable[i] &= measured[i];
-        }
-    }
-
-    private static void and(boolean[] into, boolean[] other) {
-        for (int i = 0; i < into.length; i++) {
-            into[i] &= other[i];
-        }
     }
 
     private void fill(int i, RelativeMotion motion, PairSettings settings) {

@@ -1,9 +1,7 @@
 package pairdown.pair;
 
-import java.util.List;
 import java.util.Optional;
 import pairdown.attempt.LeverArm;
-import pairdown.time.Span;
 import pairdown.vector.Mat3;
 import pairdown.vector.Vec3;
 
@@ -19,16 +17,16 @@ public final class RelativeMotion {
     private final RelativeTrack track;
     private final LeadAxes axes;
     private final Optional<Vec3> slot_m;
-    private final List<Span> leadHoles;
-    private final List<Span> flyerHoles;
+    private final Holes leadHoles;
+    private final Holes flyerHoles;
     private final PairSettings settings;
 
     RelativeMotion(RelativeTrack track, LeadAxes axes, PairInput input, PairSettings settings) {
         this.track = track;
         this.axes = axes;
         this.slot_m = input.slotArm().map(LeverArm::vector_m);
-        this.leadHoles = Fixes.holes(input.lead().trajectory(), settings.hole_s());
-        this.flyerHoles = Fixes.holes(input.flyer().trajectory(), settings.hole_s());
+        this.leadHoles = Holes.of(input.lead().trajectory(), settings.hole_s());
+        this.flyerHoles = Holes.of(input.flyer().trajectory(), settings.hole_s());
         this.settings = settings;
     }
 
@@ -56,7 +54,7 @@ public final class RelativeMotion {
 
     /** Whether both logs have fixes around an instant, none more than a second apart. */
     public boolean measured(double t_s) {
-        return Fixes.outside(leadHoles, t_s) && Fixes.outside(flyerHoles, t_s);
+        return covers(t_s) && !leadHoles.around(t_s) && !flyerHoles.around(t_s);
     }
 
     /**

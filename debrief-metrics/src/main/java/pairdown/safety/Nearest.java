@@ -2,6 +2,7 @@ package pairdown.safety;
 
 import pairdown.motion.State;
 import pairdown.motion.Trajectory;
+import pairdown.pair.Holes;
 import pairdown.time.Span;
 import pairdown.vector.Vec3;
 
@@ -57,8 +58,8 @@ record Nearest(double time_s, double separation_m, double sigma_m, boolean known
             this.span = span;
             this.limit_m = limit_m;
             this.settings = settings;
-            this.holesA = new Holes(a.trajectory(), settings.hole_s());
-            this.holesB = new Holes(b.trajectory(), settings.hole_s());
+            this.holesA = Holes.of(a.trajectory(), settings.hole_s());
+            this.holesB = Holes.of(b.trajectory(), settings.hole_s());
         }
 
         /**
@@ -68,7 +69,7 @@ record Nearest(double time_s, double separation_m, double sigma_m, boolean known
             double fastest_mps =
                     SPEED_MARGIN * (fastest_mps(a.trajectory()) + fastest_mps(b.trajectory()));
             for (double t_s = span.start_s(); t_s <= span.end_s(); ) {
-                double hole_s = Math.max(holesA.endOfHole_s(t_s), holesB.endOfHole_s(t_s));
+                double hole_s = Math.max(holesA.endOf_s(t_s), holesB.endOf_s(t_s));
                 if (hole_s > t_s) {
                     overHole(t_s, Math.min(hole_s, span.end_s()), fastest_mps);
                     t_s = hole_s;

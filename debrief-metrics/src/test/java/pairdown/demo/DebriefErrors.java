@@ -58,8 +58,11 @@ final class DebriefErrors {
         }
         wind(made, debrief);
         phases(made, debrief, ahead_s);
+        // How late the lead's receiver tells all its times nothing in the logs can show: pairs are
+        // held against the truth on the lead's own clock.
+        double leadAhead_s = ahead_s + applied(made, debrief.clock(), leadFile(made));
         for (PairDebrief pair : debrief.pairs()) {
-            pair(made, debrief, pair, ahead_s);
+            pair(made, debrief, pair, leadAhead_s);
         }
         return this;
     }

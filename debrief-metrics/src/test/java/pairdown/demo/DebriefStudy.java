@@ -51,13 +51,18 @@ public final class DebriefStudy {
     static void run(DebriefErrors errors, Flown flown, double rate_Hz, int first, int seeds)
             throws UnusableInputException {
         for (int seed = first; seed < first + seeds; seed++) {
-            Truth truth = Simulation.run(scenario(flown, seed));
-            List<LogPlan> logs = new ArrayList<>();
-            for (LogPlan plan : LogPlan.standard(truth)) {
-                logs.add(atRate(plan, truth, rate_Hz));
-            }
-            errors.add(SimulatedAttempt.of(truth, AttemptPlan.STANDARD, seed, logs));
+            errors.add(made(flown, rate_Hz, seed));
         }
+    }
+
+    /** A simulated attempt with flyers' logs of this rate. */
+    static SimulatedAttempt made(Flown flown, double rate_Hz, long seed) {
+        Truth truth = Simulation.run(scenario(flown, seed));
+        List<LogPlan> logs = new ArrayList<>();
+        for (LogPlan plan : LogPlan.standard(truth)) {
+            logs.add(atRate(plan, truth, rate_Hz));
+        }
+        return SimulatedAttempt.of(truth, AttemptPlan.STANDARD, seed, logs);
     }
 
     private static LogPlan atRate(LogPlan plan, Truth truth, double rate_Hz) {

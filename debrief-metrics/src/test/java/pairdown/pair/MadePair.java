@@ -42,6 +42,9 @@ public final class MadePair {
     private final double[] phases = new double[24];
     private final Series rollRate_dps;
 
+    /** When the flyer's receiver tells places far off, its velocities sound. */
+    private Span astray = new Span(-1, -1);
+
     private MadePair(long seed, double rate_Hz, boolean touches, double hover_m) {
         this.random = new Random(seed * 7919 + 17);
         this.rate_Hz = rate_Hz;
@@ -61,6 +64,12 @@ public final class MadePair {
     /** One that hovers beside the slot; the lead rolls a little in the rough air all the same. */
     public static MadePair hovering(long seed, double rate_Hz, double away_m) {
         return new MadePair(seed, rate_Hz, false, away_m);
+    }
+
+    /** The same, the flyer's receiver some 60 m off for a while. */
+    public MadePair astray(Span when) {
+        astray = when;
+        return this;
     }
 
     Vec3 lead_m(double t_s) {
@@ -137,7 +146,9 @@ public final class MadePair {
         for (int i = 0; i <= END_S * rate_Hz; i++) {
             double t_s = i / rate_Hz;
             Vec3 v = place_m.apply(t_s + 1e-3).minus(place_m.apply(t_s - 1e-3)).times(500);
-            log.fix(t_s, place_m.apply(t_s).plus(bias).plus(gaussian(0.2, 0.35)));
+            boolean off = role == Role.FLYER && astray.contains(t_s);
+            Vec3 stray = off ? new Vec3(40, -40, 25) : Vec3.ZERO;
+            log.fix(t_s, place_m.apply(t_s).plus(bias).plus(stray).plus(gaussian(0.2, 0.35)));
             log.velocity(v.plus(gaussian(0.1, 0.18)));
             bias = bias.times(keep).plus(gaussian(0.8, 1.35).times(fresh));
         }

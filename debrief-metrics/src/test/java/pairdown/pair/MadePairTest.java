@@ -70,4 +70,21 @@ class MadePairTest {
         assertTrue(pair.anchoredMotion().isEmpty());
         assertTrue(pair.refusals().stream().anyMatch(r -> r.contains("contradict")));
     }
+
+    @Test
+    void fixesThatAreRefusedEndNoMatch() throws UnusableInputException {
+        Span astray = new Span(74, 76.5);
+        MadePair made = MadePair.touching(2, 5).astray(astray);
+        PairDebrief pair = PairAnalysis.analyse(made.logged());
+        for (PairDebrief p : List.of(pair, PairAnalysis.analyse(made.truly()))) {
+            MatchedWindow over =
+                    p.matched().windows().stream()
+                            .filter(w -> w.span().overlaps(astray))
+                            .findFirst()
+                            .orElseThrow();
+            assertTrue(over.span().contains(astray.start_s()), over::toString);
+            assertTrue(over.span().contains(astray.end_s()), over::toString);
+        }
+        assertTrue(pair.refusals().stream().noneMatch(r -> r.contains("have no fix")));
+    }
 }

@@ -289,6 +289,8 @@ public final class Crowd {
                 Optional.empty(),
                 new Matched(
                         List.of(matched),
+                        0,
+                        0,
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
                         List.of()),

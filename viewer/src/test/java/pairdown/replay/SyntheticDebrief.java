@@ -351,7 +351,8 @@ public final class SyntheticDebrief {
                 Optional.of(closest),
                 Optional.empty(),
                 Optional.empty(),
-                new Matched(windows, OptionalDouble.empty(), OptionalDouble.empty(), List.of()),
+                new Matched(
+                        windows, 0, 0, OptionalDouble.empty(), OptionalDouble.empty(), List.of()),
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
