@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import pairdown.time.Span;
+import java.util.stream.IntStream;
+import pairdown.attempt.MatchedSettings;
 
 /**
  * What a pair's data may be asked, and in words why not the rest. The grades and what each allows
@@ -24,6 +25,9 @@ final class DataLimits {
     private static final double SLOW_GATE_M = 8;
 
     private static final double POSITION_ONLY_GATE_M = 15;
+
+    /** Two are slow against each other up to this multiple of the tolerances. */
+    private static final double SLOW_TOLERANCES = 3;
 
     private final PairInput input;
     private final double rate_Hz;
@@ -132,26 +136,46 @@ final class DataLimits {
         }
     }
 
-    /** Why a tolerance is too fine for the data; empty where it is not. */
-    static List<String> tooFine(PairRows rows, PairInput input, PairSettings.Match settings) {
+    /**
+     * Why a tolerance is too fine for the data; empty where it is not. The sigma is that of the
+     * rows in which the two were slow against each other: where one dives away, what a late clock
+     * does to its velocity is larger, and matters to no match.
+     */
+    static List<String> tooFine(
+            PairRows rows, MatchRates rates, PairInput input, PairSettings.Match settings) {
         List<String> words = new ArrayList<>();
+        MatchedSettings tolerance = input.matched();
+        boolean[] slow = new boolean[rows.size];
+        for (int i = 0; i < rows.size; i++) {
+            slow[i] =
+                    rates.level_mps[i] < SLOW_TOLERANCES * tolerance.horizontal_mps()
+                            && Math.abs(rates.vertical_mps[i])
+                                    < SLOW_TOLERANCES * tolerance.vertical_mps();
+        }
         addTooFine(
                 words,
                 "horizontal",
-                input.matched().horizontal_mps(),
-                RowStatistics.median(rows, rows.levelSigma_mps, all(rows)),
+                tolerance.horizontal_mps(),
+                sigma_mps(rows.levelSigma_mps, slow),
                 settings);
         addTooFine(
                 words,
                 "vertical",
-                input.matched().vertical_mps(),
-                RowStatistics.median(rows, rows.verticalSigma_mps, all(rows)),
+                tolerance.vertical_mps(),
+                sigma_mps(rows.verticalSigma_mps, slow),
                 settings);
         return words;
     }
 
-    private static Span all(PairRows rows) {
-        return new Span(rows.start_s, rows.last_s());
+    /** The median over the rows asked for or, where they have none, over all. */
+    private static OptionalDouble sigma_mps(double[] sigma_mps, boolean[] asked) {
+        double[] of =
+                IntStream.range(0, asked.length)
+                        .filter(i -> asked[i])
+                        .mapToDouble(i -> sigma_mps[i])
+                        .toArray();
+        OptionalDouble there = RowStatistics.median(of);
+        return there.isPresent() ? there : RowStatistics.median(sigma_mps);
     }
 
     private static void addTooFine(

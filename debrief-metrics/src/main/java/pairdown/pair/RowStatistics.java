@@ -9,12 +9,11 @@ final class RowStatistics {
     private RowStatistics() {}
 
     static OptionalDouble median(double[] values) {
-        if (values.length == 0) {
+        double[] sorted = Arrays.stream(values).filter(v -> !Double.isNaN(v)).sorted().toArray();
+        int n = sorted.length;
+        if (n == 0) {
             return OptionalDouble.empty();
         }
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        int n = sorted.length;
         return OptionalDouble.of((sorted[(n - 1) / 2] + sorted[n / 2]) / 2);
     }
 

@@ -94,20 +94,7 @@ class PairAnalysisTest {
     @Test
     void aClockSigmaMovesABodyAlongItsVelocity() {
         PairInput in = input(t_s -> new Vec3(0, -50, 0));
-        PairInput late =
-                new PairInput(
-                        in.lead(),
-                        in.flyer().withClockSigma(0.1),
-                        in.slot(),
-                        in.slotArm(),
-                        in.frame(),
-                        0,
-                        in.wind(),
-                        in.target(),
-                        in.matched(),
-                        in.gate_m(),
-                        in.limits(),
-                        List.of());
+        PairInput late = Scene.withFlyer(in, in.flyer().withClockSigma(0.1));
         double sigma_m = PairAnalysis.analyse(late).series().value(Figure.SEPARATION_SIGMA, 100);
         assertEquals(Math.hypot(3.3, Math.sqrt(0.5)), sigma_m, 1e-2);
     }
@@ -214,6 +201,18 @@ class PairAnalysisTest {
         assertTrue(matched.refusals().get(0).contains("horizontal tolerance of 0.1 m/s"));
     }
 
+    /** A clock known to 0.3 s moves a velocity by that times the acceleration. */
+    @Test
+    void whatALateClockDoesToADiveAwayRefusesNoTolerance() {
+        KnownMotion leaving =
+                flyer(t_s -> new Vec3(-50, 2 * Math.pow(Math.max(0, t_s - 10), 2), 0));
+        PairInput in = Scene.input(Scene.diving(END_S), leaving);
+        Matched matched =
+                PairAnalysis.analyse(Scene.withFlyer(in, in.flyer().withClockSigma(0.3))).matched();
+        assertTrue(matched.isKnown(), () -> matched.refusals().toString());
+        assertEquals(10.5, matched.total_s(), 0.5);
+    }
+
     @Test
     void aHoleOverASecondEndsAWindowAndEmptiesItsRows() {
         KnownMotion holed = flyer(t_s -> new Vec3(0, -50, 0)).without(20, 22);
@@ -241,21 +240,7 @@ class PairAnalysisTest {
                         KnownMotion.of(END_S, 25, t_s -> new Vec3(0, 33 * t_s, 3000)));
         PairMember fast =
                 PairMember.of("blue", in.flyer().trajectory(), new DataGrade(25, true, true));
-        PairDebrief pair =
-                PairAnalysis.analyse(
-                        new PairInput(
-                                in.lead(),
-                                fast,
-                                in.slot(),
-                                in.slotArm(),
-                                in.frame(),
-                                0,
-                                in.wind(),
-                                in.target(),
-                                in.matched(),
-                                in.gate_m(),
-                                in.limits(),
-                                List.of()));
+        PairDebrief pair = PairAnalysis.analyse(Scene.withFlyer(in, fast));
         assertEquals(0.04, pair.series().step_s(), 1e-12);
     }
 
@@ -370,21 +355,7 @@ class PairAnalysisTest {
         PairMember grade =
                 PairMember.of("blue", slow, new DataGrade(1, true, true))
                         .withFlight(OptionalDouble.of(0), OptionalDouble.of(END_S));
-        PairDebrief pair =
-                PairAnalysis.analyse(
-                        new PairInput(
-                                in.lead(),
-                                grade,
-                                in.slot(),
-                                in.slotArm(),
-                                in.frame(),
-                                0,
-                                in.wind(),
-                                in.target(),
-                                in.matched(),
-                                in.gate_m(),
-                                in.limits(),
-                                List.of()));
+        PairDebrief pair = PairAnalysis.analyse(Scene.withFlyer(in, grade));
         assertEquals(1, pair.touch().size());
         assertEquals(Touch.Grade.POSSIBLE, pair.touch().get(0).grade());
         assertEquals(List.of(Touch.Evidence.POSITION), pair.touch().get(0).evidence());
@@ -398,21 +369,7 @@ class PairAnalysisTest {
         PairMember grade =
                 PairMember.of("blue", slow, new DataGrade(1, false, false))
                         .withFlight(OptionalDouble.of(0), OptionalDouble.of(END_S));
-        PairDebrief pair =
-                PairAnalysis.analyse(
-                        new PairInput(
-                                in.lead(),
-                                grade,
-                                in.slot(),
-                                in.slotArm(),
-                                in.frame(),
-                                0,
-                                in.wind(),
-                                in.target(),
-                                in.matched(),
-                                in.gate_m(),
-                                in.limits(),
-                                List.of()));
+        PairDebrief pair = PairAnalysis.analyse(Scene.withFlyer(in, grade));
         assertFalse(pair.matched().refusals().isEmpty());
         assertTrue(pair.touch().isEmpty());
         assertTrue(Double.isNaN(pair.series().value(Figure.CLOSING_LIMIT, 100)));
@@ -451,21 +408,7 @@ class PairAnalysisTest {
                                         .plus(new Vec3(-40, 0, -5 * Math.max(0, t_s - 30))));
         PairInput in = Scene.input(Scene.diving(60), landed);
         PairMember open = in.flyer().withFlight(OptionalDouble.of(0), OptionalDouble.empty());
-        PairDebrief pair =
-                PairAnalysis.analyse(
-                        new PairInput(
-                                in.lead(),
-                                open,
-                                in.slot(),
-                                in.slotArm(),
-                                in.frame(),
-                                0,
-                                in.wind(),
-                                in.target(),
-                                in.matched(),
-                                in.gate_m(),
-                                in.limits(),
-                                List.of()));
+        PairDebrief pair = PairAnalysis.analyse(Scene.withFlyer(in, open));
         PairSeries s = pair.series();
         assertEquals(30, s.time_s(s.size() - 1), 1.01);
         assertTrue(pair.refusals().stream().anyMatch(r -> r.contains("no opening")));

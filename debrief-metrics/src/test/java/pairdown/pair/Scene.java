@@ -54,6 +54,22 @@ public final class Scene {
                 List.of());
     }
 
+    public static PairInput withFlyer(PairInput in, PairMember flyer) {
+        return new PairInput(
+                in.lead(),
+                flyer,
+                in.slot(),
+                in.slotArm(),
+                in.frame(),
+                in.undulation_m(),
+                in.wind(),
+                in.target(),
+                in.matched(),
+                in.gate_m(),
+                in.limits(),
+                in.touchMarks());
+    }
+
     public static PairInput withGate(PairInput in, double gate_m) {
         return new PairInput(
                 in.lead(),
