@@ -4,12 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.jenetics.jpx.GPX;
-import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
-import javax.xml.XMLConstants;
-import javax.xml.transform.stream.StreamSource;
-import javax.xml.validation.SchemaFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -61,47 +56,25 @@ class WrittenFilesTest {
         return track.epoch().orElseThrow().getEpochSecond() - 1.4e9 + track.time_s(row);
     }
 
-    /** The schema published by TopoGrafix; an independent reader, jpx 3.1.0 in its strict mode. */
+    /** The rules are those of {@link XmlSchemas}, {@link GeoJsonRules} and {@link IgcGrammar}. */
     @ParameterizedTest
-    @ValueSource(strings = {"nmea-rtk-10hz.nmea", "igc-bad-line.igc", "gpx-ride.gpx"})
-    void gpxIsValidAndAnotherReaderSeesTheSamePoints(String log) throws Exception {
+    @ValueSource(
+            strings = {
+                "nmea-rtk-10hz.nmea",
+                "pair-a.nmea",
+                "igc-bad-line.igc",
+                "igc-spec-example.igc",
+                "igc-over-midnight.igc.gz",
+                "gpx-ride.gpx",
+                "kml-track.kml"
+            })
+    void realLogsAreWrittenByThePublishedRules(String log) throws Exception {
         Track track = TestLogs.read(TestLogs.reference(log));
-        byte[] written = TestLogs.written(track, "gpx");
-        SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI)
-                .newSchema(WrittenFilesTest.class.getResource("reference/gpx-1.1.xsd"))
-                .newValidator()
-                .validate(new StreamSource(new ByteArrayInputStream(written)));
-        long points =
-                GPX.Reader.of(GPX.Reader.Mode.STRICT)
-                        .read(new ByteArrayInputStream(written))
-                        .tracks()
-                        .flatMap(t -> t.segments())
-                        .mapToLong(segment -> segment.points().count())
-                        .sum();
-        assertEquals(TestLogs.fixes(track), points);
-    }
-
-    /** FAI/IGC Technical Specification AL8: A first, one date, I before B, columns as declared. */
-    @Test
-    void igcKeepsTheGrammar() throws Exception {
-        Track track = TestLogs.read(TestLogs.reference("nmea-rtk-10hz.nmea"));
-        String text = new String(TestLogs.written(track, "igc"), StandardCharsets.US_ASCII);
-        String[] lines = text.split("\r\n", -1);
-        assertTrue(lines[0].matches("A[A-Z]{3}[A-Z0-9]{0,3}"), lines[0]);
-        assertEquals("HFDTE180320", lines[1]);
-        int length = 0;
-        for (String line : lines) {
-            assertTrue(line.length() <= 76, line);
-            if (line.startsWith("I")) {
-                length = Integer.parseInt(line.substring(line.length() - 5, line.length() - 3));
-            }
-            if (line.startsWith("B")) {
-                assertEquals(length, line.length(), line);
-                assertTrue(
-                        line.matches(
-                                "B\\d{6}\\d{7}[NS]\\d{8}[EW][AV][-0-9]\\d{4}[-0-9]\\d{4}\\d*"));
-            }
-        }
+        XmlSchemas.requireGpx(TestLogs.written(track, "gpx"));
+        XmlSchemas.requireKml(TestLogs.written(track, "kml"));
+        int fixes = TestLogs.fixes(track);
+        assertEquals(fixes, GeoJsonRules.require(TestLogs.written(track, "geojson")));
+        assertEquals(fixes, IgcGrammar.require(TestLogs.written(track, "igc")));
     }
 
     /**

@@ -25,7 +25,8 @@ import pairdown.track.Track;
 /**
  * Writes IGC: heights above the ellipsoid (HFALG:ELL), further decimals of position and time in the
  * LAD, LOD and TDS extensions, accuracies, satellites, speed and track where the track has them. No
- * signature is written: the file is a copy, not a recorder's evidence.
+ * signature is written: the file is a copy, not a recorder's evidence. A fix without a height is
+ * marked V, as the specification wants; readers, this project's too, take that for no fix.
  *
  * <p>Resolution: 1e-5′ (18 mm) level, 1 m in height, 1 ms in time; from 2 m up recorders' FXA.
  */
@@ -35,6 +36,23 @@ public final class IgcWriter implements TrackWriter {
             DateTimeFormatter.ofPattern("ddMMyy", Locale.ROOT);
     private static final DateTimeFormatter TIME =
             DateTimeFormatter.ofPattern("HHmmss", Locale.ROOT);
+
+    /** What the specification wants in every file; of a converted copy most is not known. */
+    private static final List<String> HEADERS =
+            List.of(
+                    "HFPLTPILOTINCHARGE:NIL",
+                    "HFCM2CREW2:NIL",
+                    "HFGTYGLIDERTYPE:NIL",
+                    "HFGIDGLIDERID:NIL",
+                    "HFDTM100GPSDATUM:WGS84",
+                    "HFRFWFIRMWAREVERSION:NIL",
+                    "HFRHWHARDWAREVERSION:NIL",
+                    "HFFTYFRTYPE:Pairdown converted copy",
+                    "HFGPSRECEIVER:NIL",
+                    "HFPRSPRESSALTSENSOR:NIL");
+
+    /** Times of day alone don't tell a later day beyond it: the date is written again. */
+    private static final double HALF_DAY_S = 43_200;
 
     /** Decimals of a minute: three in the record, two in the extension. */
     private static final long STEPS_PER_DEGREE = 60L * 100_000;
@@ -60,21 +78,31 @@ public final class IgcWriter implements TrackWriter {
         Writer w = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.US_ASCII));
         List<Field> fields = FIELDS.stream().filter(f -> track.has(f.channel())).toList();
         List<Integer> rows = Segments.of(track).stream().flatMap(List::stream).toList();
-        w.write("AXXX" + END);
-        w.write("HFDTE" + DATE.format(utc(track, rows.get(0))) + END);
-        w.write("HFDTM100GPSDATUM:WGS84" + END);
+        w.write("AXXX000" + END);
+        date(w, track, rows.get(0));
+        for (String header : HEADERS) {
+            w.write(header + END);
+        }
         w.write("HFALG:ELL" + END);
         w.write("HFALP:" + (track.has(Channel.PRESSURE_ALTITUDE) ? "ISA" : "NIL") + END);
-        w.write("HFFTYFRTYPE:Pairdown converted copy" + END);
         w.write(extensions(fields) + END);
         List<LogEvent> events = new ArrayList<>(track.report().events());
+        int before = rows.get(0);
         for (int row : rows) {
+            if (track.time_s(row) - track.time_s(before) > HALF_DAY_S) {
+                date(w, track, row);
+            }
+            before = row;
             while (!events.isEmpty() && events.get(0).time_s() <= track.time_s(row)) {
                 event(w, track, row, events.remove(0));
             }
             w.write(fix(track, row, fields) + END);
         }
         w.flush();
+    }
+
+    private static void date(Writer w, Track track, int row) throws IOException {
+        w.write("HFDTE" + DATE.format(utc(track, row)) + END);
     }
 
     private static ZonedDateTime utc(Track track, int row) {
