@@ -3,15 +3,18 @@ package pairdown.format;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.LocalFrame;
 import pairdown.track.Channel;
@@ -49,27 +52,52 @@ class ReferenceLogsTest {
         assertEquals(datum, track.datum());
     }
 
-    /**
-     * Valid epochs counted by a pattern over the text: distinct times of RMC A and GGA with a fix.
-     */
-    @ParameterizedTest
-    @CsvSource({
-        "nmea-rtk-10hz.nmea",
-        "nmea-2hz-moving.nmea",
-        "nmea-cold-start-1980.nmea",
-        "pair-a.nmea"
-    })
-    void everyValidEpochIsAFix(String file) throws Exception {
-        byte[] bytes = TestLogs.reference(file);
-        Matcher valid =
-                Pattern.compile(
-                                "\\$..(?:RMC,([0-9.]+),A|GGA,([0-9.]+),[^,]+,[NS],[^,]+,[EW],[1-5])")
-                        .matcher(new String(bytes, StandardCharsets.ISO_8859_1));
-        Set<String> epochs = new TreeSet<>();
-        while (valid.find()) {
-            epochs.add(valid.group(1) == null ? valid.group(2) : valid.group(1));
+    private static Stream<String> everyLog() throws Exception {
+        Path folder =
+                Path.of(
+                        Objects.requireNonNull(ReferenceLogsTest.class.getResource("reference"))
+                                .toURI());
+        try (Stream<Path> files = Files.list(folder)) {
+            List<String> logs =
+                    files.map(file -> file.getFileName().toString())
+                            .filter(name -> !name.endsWith(".md") && !name.endsWith(".xsd"))
+                            .sorted()
+                            .toList();
+            assertEquals(13, logs.size());
+            return logs.stream();
         }
-        assertEquals(epochs.size(), TestLogs.fixes(TestLogs.read(bytes)));
+    }
+
+    /** Number, place and height of all fixes, by {@link PlainCounts}. */
+    @ParameterizedTest
+    @MethodSource("everyLog")
+    void everyFixIsTheOneThatAPlainCountFinds(String file) throws Exception {
+        byte[] bytes = TestLogs.reference(file);
+        Track track = TestLogs.read(bytes);
+        List<PlainCounts.Fix> read = new ArrayList<>();
+        for (int row = 0; row < track.size(); row++) {
+            if (track.hasPosition(row)) {
+                read.add(
+                        new PlainCounts.Fix(
+                                track.value(Channel.LATITUDE, row),
+                                track.value(Channel.LONGITUDE, row),
+                                track.value(Channel.HEIGHT, row)));
+            }
+        }
+        List<PlainCounts.Fix> counted = new ArrayList<>(PlainCounts.of(file, bytes));
+        assertEquals(counted.size(), read.size());
+        // By place and not by time: some logs are not in order of time.
+        Comparator<PlainCounts.Fix> order =
+                Comparator.<PlainCounts.Fix>comparingLong(f -> Math.round(f.latitude_deg() * 1e9))
+                        .thenComparingLong(f -> Math.round(f.longitude_deg() * 1e9))
+                        .thenComparing(PlainCounts.Fix::height_m);
+        read.sort(order);
+        counted.sort(order);
+        for (int i = 0; i < counted.size(); i++) {
+            assertEquals(counted.get(i).latitude_deg(), read.get(i).latitude_deg(), 1e-9);
+            assertEquals(counted.get(i).longitude_deg(), read.get(i).longitude_deg(), 1e-9);
+            assertEquals(counted.get(i).height_m(), read.get(i).height_m(), 1e-3);
+        }
     }
 
     @Test
