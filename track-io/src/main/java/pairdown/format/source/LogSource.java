@@ -19,8 +19,9 @@ public final class LogSource {
 
     private static final int BUFFER_BYTES = 1 << 16;
 
+    /** Gives a log's bytes from the start, as often as it is asked. */
     @FunctionalInterface
-    private interface Opener {
+    public interface Opener {
         InputStream open() throws IOException;
     }
 
@@ -53,6 +54,11 @@ public final class LogSource {
     /** A log in memory. */
     public static LogSource of(String name, byte[] bytes) {
         return new LogSource(name, () -> new ByteArrayInputStream(bytes), ReadSettings.DEFAULT);
+    }
+
+    /** A log from anywhere; the name stands for it in messages. */
+    public static LogSource of(String name, Opener opener) {
+        return new LogSource(name, opener, ReadSettings.DEFAULT);
     }
 
     public String name() {
