@@ -3,11 +3,9 @@ package pairdown.debrief;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.UUID;
+import pairdown.attempt.WholeFile;
 
 /**
  * A folder that results are written into. Each file is written beside its place and then moved
@@ -36,12 +34,6 @@ public final class ResultFolder {
         void writeTo(Writer out) throws IOException;
     }
 
-    /** Writes bytes to an open file. */
-    @FunctionalInterface
-    public interface FileContent {
-        void writeTo(Path file) throws IOException;
-    }
-
     /** Writes a UTF-8 text file at a path relative to the folder. */
     public Path text(String name, Content content) throws IOException {
         return file(
@@ -54,34 +46,9 @@ public final class ResultFolder {
     }
 
     /** Writes any file at a path relative to the folder. */
-    public Path file(String name, FileContent content) throws IOException {
+    public Path file(String name, WholeFile.Content content) throws IOException {
         Path place = folder.resolve(name);
-        write(place, content);
+        WholeFile.write(place, content);
         return place;
-    }
-
-    /** Writes a file beside its place and moves it there. */
-    public static void write(Path place, FileContent content) throws IOException {
-        Path parent = place.toAbsolutePath().getParent();
-        if (parent == null) {
-            throw new IOException("no file can be written at " + place);
-        }
-        Files.createDirectories(parent);
-        Path beside = parent.resolve(".writing-" + UUID.randomUUID() + "-" + place.getFileName());
-        try {
-            content.writeTo(beside);
-            move(beside, place);
-        } finally {
-            Files.deleteIfExists(beside);
-        }
-    }
-
-    private static void move(Path from, Path to) throws IOException {
-        try {
-            Files.move(
-                    from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-        }
     }
 }

@@ -16,7 +16,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Stream;
-import pairdown.debrief.ResultFolder;
+import pairdown.attempt.WholeFile;
 
 /**
  * Summaries kept by the content of the files they were made from: those in the attempt's folder and
@@ -167,7 +167,7 @@ final class SeasonCache {
 
     private static boolean writeFile(Path file, Kept kept) {
         try {
-            ResultFolder.write(file, beside -> WRITER.writeValue(beside.toFile(), kept));
+            WholeFile.write(file, beside -> WRITER.writeValue(beside.toFile(), kept));
             return true;
         } catch (IOException e) {
             return false;

@@ -5,10 +5,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -105,23 +103,11 @@ public final class MarksFile {
      * @throws IOException if the folder can't be written
      */
     public static void write(Path attemptFolder, List<Mark> marks) throws IOException {
-        Path file = attemptFolder.resolve(NAME);
-        Path beside = Files.createTempFile(attemptFolder, NAME, ".part");
-        try {
-            MAPPER.writerWithDefaultPrettyPrinter().writeValue(beside.toFile(), json(marks));
-            move(beside, file);
-        } finally {
-            Files.deleteIfExists(beside);
-        }
-    }
-
-    private static void move(Path from, Path to) throws IOException {
-        try {
-            Files.move(
-                    from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-        }
+        WholeFile.write(
+                attemptFolder.resolve(NAME),
+                file ->
+                        MAPPER.writerWithDefaultPrettyPrinter()
+                                .writeValue(file.toFile(), json(marks)));
     }
 
     private static ObjectNode json(List<Mark> marks) {

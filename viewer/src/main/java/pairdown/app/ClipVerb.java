@@ -9,7 +9,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.DoubleConsumer;
-import pairdown.debrief.ResultFolder;
+import pairdown.attempt.WholeFile;
 import pairdown.film.Clip;
 import pairdown.film.FilmWriter;
 import pairdown.film.Studio;
@@ -133,7 +133,7 @@ final class ClipVerb implements Callable<Integer> {
                         });
         Runtime.getRuntime().addShutdownHook(hook);
         try {
-            ResultFolder.write(out, file -> shoot(clip, loaded, file, stopped));
+            WholeFile.write(out, file -> shoot(clip, loaded, file, stopped));
         } catch (Stopped e) {
             return ExitStatus.OUTPUT;
         } catch (NoPicture e) {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import pairdown.debrief.ResultFolder;
+import pairdown.attempt.WholeFile;
 import pairdown.format.LogFiles;
 import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
@@ -59,7 +59,7 @@ final class ConvertVerb implements Callable<Integer> {
         LogFiles.requireWritable(track, format);
         refuseInPlace();
         try {
-            ResultFolder.write(out, beside -> write(track, beside));
+            WholeFile.write(out, beside -> write(track, beside));
         } catch (IOException e) {
             throw new OutputException(out, e);
         }

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import pairdown.attempt.WholeFile;
 import pairdown.debrief.Debrief;
-import pairdown.debrief.ResultFolder;
 import pairdown.gl.Pixels;
 import pairdown.gl.Shaders;
 import pairdown.input.Keymap;
@@ -244,7 +244,7 @@ final class ReplayDesk implements AutoCloseable {
         String time = NAME_TIME.format(debrief.axis().instant(t_s));
         Path file = shown.get().folder().resolve("debrief").resolve("replay-" + time + ".png");
         try {
-            ResultFolder.write(file, to -> ImageIO.write(pixels.toImage(), "png", to.toFile()));
+            WholeFile.write(file, to -> ImageIO.write(pixels.toImage(), "png", to.toFile()));
             state.tell(Optional.of(new Desk.Notice(words.get("picture.kept", "" + file), false)));
         } catch (IOException e) {
             String what = words.get("picture.lost", "" + file, "" + e.getMessage());

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import javax.imageio.ImageIO;
+import pairdown.attempt.WholeFile;
 import pairdown.camera.Vantage;
-import pairdown.debrief.ResultFolder;
 import pairdown.film.Studio;
 import pairdown.gl.Pixels;
 import pairdown.theme.Theme;
@@ -72,7 +72,7 @@ final class StillVerb implements Callable<Integer> {
 
     private void write(Pixels pixels) throws OutputException {
         try {
-            ResultFolder.write(
+            WholeFile.write(
                     out,
                     to -> {
                         if (!ImageIO.write(pixels.toImage(), "png", to.toFile())) {

@@ -5,9 +5,9 @@ import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import pairdown.attempt.Role;
+import pairdown.attempt.WholeFile;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
-import pairdown.debrief.ResultFolder;
 import pairdown.motion.Trajectory;
 import pairdown.pair.PairDebrief;
 import pairdown.phase.Event;
@@ -62,7 +62,7 @@ public final class StrippedAttempt {
                                                 String.valueOf(debrief.attempt().folder()),
                                                 "give the lead's log, or share without stripping"));
         StrippedAttempt stripped = new StrippedAttempt(debrief, lead);
-        ResultFolder.write(zip, stripped::writeTo);
+        WholeFile.write(zip, stripped::writeTo);
     }
 
     private void writeTo(Path file) throws IOException {

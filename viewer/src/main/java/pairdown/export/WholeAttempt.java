@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.LogRef;
 import pairdown.attempt.MarksFile;
-import pairdown.debrief.ResultFolder;
+import pairdown.attempt.WholeFile;
 
 /**
  * A zip of everything an attempt consists of: its file and marks, the logs and column maps it
@@ -34,7 +34,7 @@ public final class WholeAttempt {
      * @param results where the results of its debrief are
      */
     public static void write(Attempt attempt, Path results, Path zip) throws IOException {
-        ResultFolder.write(
+        WholeFile.write(
                 zip,
                 beside -> {
                     try (Archive archive = Archive.at(beside)) {

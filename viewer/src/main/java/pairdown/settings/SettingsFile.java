@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -19,6 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import pairdown.attempt.WholeFile;
 import pairdown.units.Dimension;
 import pairdown.units.Unit;
 import pairdown.words.Units;
@@ -170,27 +170,11 @@ public final class SettingsFile {
      * @throws IOException if the folder can't be written
      */
     public void write(ViewerSettings settings) throws IOException {
-        Path folder = file.toAbsolutePath().getParent();
-        Files.createDirectories(folder);
-        Path beside = Files.createTempFile(folder, NAME, ".part");
-        try {
-            MAPPER.writerWithDefaultPrettyPrinter().writeValue(beside.toFile(), json(settings));
-            move(beside);
-        } finally {
-            Files.deleteIfExists(beside);
-        }
-    }
-
-    private void move(Path beside) throws IOException {
-        try {
-            Files.move(
-                    beside,
-                    file,
-                    StandardCopyOption.ATOMIC_MOVE,
-                    StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
-        }
+        WholeFile.write(
+                file,
+                beside ->
+                        MAPPER.writerWithDefaultPrettyPrinter()
+                                .writeValue(beside.toFile(), json(settings)));
     }
 
     private static ObjectNode json(ViewerSettings s) {
