@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import pairdown.stats.Robust;
-import pairdown.time.Span;
 
 /**
  * A control's level over every descent, as the likeliest of all courses it may have taken. In turn
@@ -13,58 +12,72 @@ import pairdown.time.Span;
  *
  * @param model how the axis turns
  * @param disturbances what else turns it
+ * @param flown where the tail is judged: a run a descent
  * @param path level at each place, a ratio to forward thrust; NaN outside the descents
  * @param own the level of the descent a place lies in: what a drop is judged against
  */
 // Columns of the package's own working, never handed out: copies would cost more than they guard.
 @SuppressWarnings("ArrayRecordComponent")
-record ControlLevels(TurnModel model, Disturbances disturbances, double[] path, double[] own) {
+record ControlLevels(
+        TurnModel model,
+        Disturbances disturbances,
+        List<Masks.Run> flown,
+        double[] path,
+        double[] own) {
     /** Looked at before and after a descent, so that its ends are no edges. */
     private static final double MARGIN_S = 5;
 
     /** A descent needs so much steady flight in reverse for a level of its own. */
     private static final double OWN_LEVEL_S = 4;
 
-    /** About what is left of a tail behind a disc in reverse: where the first course starts. */
-    private static final double FIRST_LEVEL = 0.4;
+    private static final int ROUNDS = 3;
 
     private static final double LEAST_LEVEL = 0.05;
 
-    private static final int ROUNDS = 3;
+    /** Forward thrust is left before a descent: its level is 1, give or take this. */
+    private static final double FIRST_SIGMA = 0.3;
+
+    /** A level wanders by this in a second: as far as the air in the wake does. */
+    private static final double WANDER = 0.1;
 
     /**
      * Finds the course.
      *
-     * @param firstGuess level at each place where something is known of it
+     * @param flown where the tail is judged: a run a descent
      * @param standing places in steady reverse, where a descent's own level is taken
      */
     static ControlLevels of(
-            TurnModel model,
-            double[] firstGuess,
-            List<Span> descents,
+            TurnModel bare,
+            List<Masks.Run> flown,
             boolean[] standing,
             TailSettings.Signs signs,
             Grid grid) {
         List<Masks.Run> runs =
-                descents.stream()
-                        .map(
-                                d ->
-                                        new Masks.Run(
-                                                grid.place(d.start_s() - MARGIN_S),
-                                                grid.place(d.end_s() + MARGIN_S)))
-                        .toList();
-        double[] path = held(firstGuess);
+                flown.stream().map(r -> widened(r, grid.steps(MARGIN_S), grid.size())).toList();
+        TurnModel model = bare;
+        boolean[] counted = counted(standing, flown);
+        double[] path = new double[model.size()];
+        Arrays.fill(path, 1);
+        double[] smooth = Signals.nothing(model.size());
+        double[] sigma = Signals.nothing(model.size());
         double[] own = new double[runs.size()];
         Disturbances disturbances = Disturbances.unknown(model.size());
         for (int round = 0; round < ROUNDS; round++) {
-            disturbances = disturbances.fitted(model, runs, path, grid);
-            own = own(path, runs, standing, signs, grid);
+            double[] change = change(path, model.step_s());
+            LevelSmoother smoother = new LevelSmoother(bare, disturbances);
+            double trim_dps2 = 0;
+            for (Masks.Run run : runs) {
+                trim_dps2 +=
+                        smoother.smooth(run, 1, FIRST_SIGMA, change, smooth, sigma) / runs.size();
+            }
+            model = bare.withPowerTrim(trim_dps2);
+            own = own(smooth, runs, standing, signs, grid);
             for (int k = 0; k < own.length; k++) {
-                LevelPath levels =
-                        round == 0
-                                ? LevelPath.free(model, disturbances, FIRST_LEVEL)
-                                : LevelPath.of(model, disturbances, own[k], signs);
-                levels.find(runs.get(k), path);
+                LevelPath.of(model, disturbances.usual(), own[k], signs)
+                        .find(runs.get(k), path, disturbances.rough());
+            }
+            if (round + 1 < ROUNDS) {
+                disturbances = disturbances.fitted(model, runs, path, counted);
             }
         }
         double[] kept = Signals.nothing(model.size());
@@ -74,46 +87,67 @@ record ControlLevels(TurnModel model, Disturbances disturbances, double[] path, 
             System.arraycopy(path, run.from(), kept, run.from(), run.length());
             Arrays.fill(level, run.from(), run.to() + 1, own[k]);
         }
-        return new ControlLevels(model, disturbances, kept, level);
+        return new ControlLevels(model, disturbances, flown, kept, level);
     }
 
-    /** Every value held until the next. */
-    private static double[] held(double[] guess) {
-        double[] held = new double[guess.length];
-        double last = 1;
-        for (int i = 0; i < held.length; i++) {
-            last = Double.isFinite(guess[i]) ? Math.max(LEAST_LEVEL, guess[i]) : last;
-            held[i] = last;
+    private static Masks.Run widened(Masks.Run run, int by, int size) {
+        return new Masks.Run(Math.max(0, run.from() - by), Math.min(size - 1, run.to() + by));
+    }
+
+    /** Steady reverse or, where there is none, all that is flown. */
+    private static boolean[] counted(boolean[] standing, List<Masks.Run> flown) {
+        boolean[] counted = standing.clone();
+        for (Masks.Run run : flown) {
+            if (Masks.count(standing, run) == 0) {
+                Arrays.fill(counted, run.from(), run.to() + 1, true);
+            }
         }
-        return held;
+        return counted;
+    }
+
+    /** The level as it may have wandered about the course, and its sigma, put into columns. */
+    void smooth(Masks.Run run, double[] ratio, double[] sigma) {
+        new LevelSmoother(model, disturbances)
+                .smooth(run, 1, FIRST_SIGMA, change(path, model.step_s()), ratio, sigma);
+    }
+
+    /** How the level may change: slowly at any time, and as far as the likeliest course does. */
+    private static double[] change(double[] path, double step_s) {
+        double[] change = new double[path.length];
+        for (int i = 1; i < change.length; i++) {
+            double jump = path[i] - path[i - 1];
+            change[i] = WANDER * WANDER * step_s + (Double.isFinite(jump) ? jump * jump : 0);
+        }
+        return change;
     }
 
     /** Each descent's own level; where it was too short in steady reverse, that of all. */
     private static double[] own(
-            double[] path,
+            double[] smooth,
             List<Masks.Run> runs,
             boolean[] standing,
             TailSettings.Signs signs,
             Grid grid) {
-        Masks.Run all = new Masks.Run(0, path.length - 1);
-        double common = level(path, standing, all, signs.lostBelow()).orElse(1);
+        Masks.Run all = new Masks.Run(0, smooth.length - 1);
+        double common = level(smooth, standing, all, signs.lostBelow()).orElse(1);
         int least = grid.steps(OWN_LEVEL_S);
         return runs.stream()
                 .mapToDouble(
                         run ->
                                 Masks.count(standing, run) < least
                                         ? common
-                                        : level(path, standing, run, signs.lostBelow())
+                                        : level(smooth, standing, run, signs.lostBelow())
                                                 .orElse(common))
+                .map(l -> Math.max(LEAST_LEVEL, l))
                 .toArray();
     }
 
     /** Median over steady reverse, then again without what lies under the share of it. */
     private static OptionalDouble level(
-            double[] path, boolean[] standing, Masks.Run run, double share) {
+            double[] smooth, boolean[] standing, Masks.Run run, double share) {
         double[] kept = Signals.nothing(run.length());
         for (int i = run.from(); i <= run.to(); i++) {
-            kept[i - run.from()] = standing[i] ? path[i] : Double.NaN;
+            kept[i - run.from()] = standing[i] ? smooth[i] : Double.NaN;
         }
         OptionalDouble first = Robust.median(kept);
         if (first.isEmpty()) {
@@ -128,15 +162,17 @@ record ControlLevels(TurnModel model, Disturbances disturbances, double[] path, 
     /** Stretches below the share of the own level, until above the clearing share. */
     List<Masks.Run> lost(TailSettings.Signs signs, int least) {
         boolean[] low = new boolean[path.length];
-        boolean down = false;
-        for (int i = 0; i < low.length; i++) {
-            down = path[i] < (down ? signs.clearAbove() : signs.lostBelow()) * own[i];
-            low[i] = down;
+        for (Masks.Run run : flown) {
+            boolean down = false;
+            for (int i = run.from(); i <= run.to(); i++) {
+                down = path[i] < (down ? signs.clearAbove() : signs.lostBelow()) * own[i];
+                low[i] = down;
+            }
         }
         return Masks.runs(low, least, 1);
     }
 
-    double likelihood(int from, int to, double[] levels) {
-        return model.likelihood(from, to, levels, disturbances);
+    double likelihood(int from, int to, double[] tried, double[] rough) {
+        return model.likelihood(from, to, tried, new Disturbances(disturbances.usual(), rough));
     }
 }

@@ -18,8 +18,6 @@ import pairdown.stats.Robust;
  * @param left what the control is to explain at every place (°/s²)
  * @param drive deflection × dynamic pressure ratio
  * @param baseline M in forward-thrust flight (°/s² per %)
- * @param residual_dps2 robust residual of the baseline
- * @param inflation variance of a sum of residuals over that of as many independent ones
  */
 // Columns of the package's own working, never handed out: copies would cost more than they guard.
 @SuppressWarnings("ArrayRecordComponent")
@@ -30,12 +28,7 @@ record Effectiveness(
         ControlLevels levels,
         double[] left,
         double[] drive,
-        double baseline,
-        double residual_dps2,
-        double inflation) {
-    /** Residuals further apart than this are taken as independent. */
-    private static final double CORRELATED_S = 1.5;
-
+        double baseline) {
     /** Steady: true airspeed changes by less than this (m/s²). */
     private static final double STEADY_MPS2 = 1.5;
 
@@ -135,90 +128,24 @@ record Effectiveness(
         for (int i = 0; i < left.length; i++) {
             left[i] = Double.isFinite(drive[i]) ? left[i] : Double.NaN;
         }
-        double[] residual = residual(left, drive, fit[0], baseline, grid);
-        double spread = Robust.sigma(residual).orElse(1);
-        double inflation = inflation(residual, grid.steps(CORRELATED_S));
-        MovingFit moving =
-                MovingFit.of(
-                        left,
-                        drive,
-                        new Forgetting(settings.memory_s(), grid.step_s()),
-                        spread / 2,
-                        inflation);
+        List<Masks.Run> flown = flight.reviewed();
+        int near = flown.isEmpty() ? 0 : flown.get(0).from();
+        TurnModel model =
+                Equation.turning(axis, flight, Response.fit(axis, flight, fit, baseline, near));
+        ControlLevels levels =
+                ControlLevels.of(model, flown, standing(flight), input.settings().signs(), grid);
         double[] ratio = Signals.nothing(grid.size());
         double[] sigma = Signals.nothing(grid.size());
+        for (Masks.Run run : Masks.runs(flight.airborne())) {
+            levels.smooth(run, ratio, sigma);
+        }
         for (int i = 0; i < ratio.length; i++) {
-            double s = moving.sigma()[i] / Math.abs(fit[0]);
-            if (moving.input()[i] >= settings.leastInput_pct()
-                    && s <= settings.greatestSigma()
-                    && flight.airborne()[i]) {
-                ratio[i] = moving.factor()[i] / fit[0];
-                sigma[i] = s;
+            if (!(sigma[i] <= settings.greatestSigma())) {
+                ratio[i] = Double.NaN;
+                sigma[i] = Double.NaN;
             }
         }
-        TurnModel model = Equation.turning(axis, flight.signals(), flight.pressureRatio(), fit);
-        ControlLevels levels =
-                ControlLevels.of(
-                        model,
-                        ratio,
-                        input.descents(),
-                        standing(flight),
-                        input.settings().signs(),
-                        grid);
-        return new Effectiveness(
-                axis, ratio, sigma, levels, left, drive, fit[0], spread, inflation);
-    }
-
-    private static double[] residual(
-            double[] left, double[] drive, double baseline, boolean[] mask, Grid grid) {
-        double[] residual = Signals.nothing(left.length);
-        for (int i = 0; i < left.length; i++) {
-            if (mask[i]) {
-                residual[i] = left[i] - baseline * drive[i];
-            }
-        }
-        Forgetting trim = new Forgetting(4, grid.step_s());
-        double[] sum = trim.sum(residual);
-        double[] count = trim.sum(counted(residual));
-        for (int i = 0; i < residual.length; i++) {
-            residual[i] -= sum[i] / count[i];
-        }
-        return residual;
-    }
-
-    private static double[] counted(double[] column) {
-        double[] ones = new double[column.length];
-        for (int i = 0; i < ones.length; i++) {
-            ones[i] = Double.isFinite(column[i]) ? 1 : 0;
-        }
-        return ones;
-    }
-
-    /** One and twice the sum of the autocorrelations, up to where they first vanish. */
-    private static double inflation(double[] residual, int reach) {
-        double zero = product(residual, 0);
-        double inflation = 1;
-        for (int k = 1; k <= reach; k++) {
-            double rho = product(residual, k) / zero;
-            if (!(rho > 0)) {
-                break;
-            }
-            inflation += 2 * rho;
-        }
-        return inflation;
-    }
-
-    private static double product(double[] r, int lag) {
-        double sum = 0;
-        int n = 0;
-        for (int i = lag; i < r.length; i++) {
-            double p = r[i] * r[i - lag];
-            if (Double.isFinite(p)) {
-                sum += p;
-                n++;
-            }
-        }
-        return n == 0 ? 0 : sum / n;
+        return new Effectiveness(axis, ratio, sigma, levels, left, drive, fit[0]);
     }
 
     /** Places in reverse at a steady airspeed, where the level of a descent is taken. */

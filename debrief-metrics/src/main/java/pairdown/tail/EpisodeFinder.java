@@ -20,7 +20,7 @@ import pairdown.track.Channel;
  */
 final class EpisodeFinder {
     /** Looked at on either side of a change of effectiveness for its instant. */
-    private static final double EDGE_S = 2.5;
+    private static final double EDGE_S = 4;
 
     /** One standard deviation of a start known from signs alone (common practice). */
     private static final double SIGNS_SIGMA_S = 2;

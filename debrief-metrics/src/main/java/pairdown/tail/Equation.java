@@ -51,8 +51,9 @@ record Equation(double[] acceleration_dps2, double[] drive, List<double[]> other
      *
      * @param factors M, then the other terms' factors, as {@link #fit} gives them
      */
-    static TurnModel turning(
-            ControlAxis axis, Signals signals, double[] pressureRatio, double[] factors) {
+    static TurnModel turning(ControlAxis axis, Flight flight, double[] factors) {
+        Signals signals = flight.signals();
+        double[] pressure = flight.pressureRatio();
         double[] control = signals.column(axis.control());
         double[] load =
                 axis.load().filter(signals::has).map(signals::column).orElseGet(() -> control);
@@ -62,24 +63,34 @@ record Equation(double[] acceleration_dps2, double[] drive, List<double[]> other
         double[] known = new double[n];
         double[] keep = new double[n];
         double[] reach = new double[n];
+        double[] moment = new double[n];
         for (int i = 0; i < n; i++) {
             int b = Math.max(0, i - 1);
-            push[i] =
-                    factors[0]
-                            * (control[i] * pressureRatio[i] + control[b] * pressureRatio[b])
-                            / 2;
+            push[i] = factors[0] * (control[i] * pressure[i] + control[b] * pressure[b]) / 2;
             known[i] = factors.length > 2 ? factors[2] * (load[i] + load[b]) / 2 : 0;
             // Damping that the fit found to be none or the wrong way is none.
-            double damping = Math.min(-1e-3, factors[1] * Math.sqrt(pressureRatio[i]));
+            double damping = Math.min(-1e-3, factors[1] * Math.sqrt(pressure[i]));
             keep[i] = Math.exp(damping * step_s);
             reach[i] = (keep[i] - 1) / damping;
+            moment[i] = pressure[i];
             if (!Double.isFinite(damping + known[i])) {
                 push[i] = Double.NaN;
                 keep[i] = 1;
                 reach[i] = step_s;
+                moment[i] = 1;
             }
         }
-        return new TurnModel(signals.column(axis.rate()), push, known, keep, reach, step_s);
+        return new TurnModel(
+                signals.column(axis.rate()),
+                push,
+                known,
+                keep,
+                reach,
+                moment,
+                flight.power(),
+                0,
+                factors[0],
+                step_s);
     }
 
     boolean known(int i) {

@@ -1,5 +1,6 @@
 package pairdown.tail;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,8 @@ import pairdown.track.Channel;
  * @param descending inside a descent
  * @param forward airborne with forward thrust or idle: the baseline
  * @param reverse inside a descent with power behind idle or, where nothing tells, anywhere in one
+ * @param power as it comes to act on the aircraft, by whatever channel tells it, 0 at idle and
+ *     about 1 away from it in full reverse; 0 where none tells
  */
 // Columns of the package's own working, never handed out: copies would cost more than they guard.
 @SuppressWarnings("ArrayRecordComponent")
@@ -29,7 +32,18 @@ record Flight(
         boolean[] airborne,
         boolean[] descending,
         boolean[] forward,
-        boolean[] reverse) {
+        boolean[] reverse,
+        double[] power) {
+    /** Blades and wake follow the lever by about this (common practice, no published source). */
+    private static final double POWER_LAG_S = 0.5;
+
+    private static final double POWER_SMOOTHING_S = 0.4;
+
+    private static final double FULL_LEVER_PCT = 100;
+
+    /** Full reverse is about this Tc′ at a target (domain's momentum theory: the wake stops). */
+    private static final double FULL_COEFFICIENT = 1;
+
     /** Tc′ up to this is near enough to idle for the baseline where the lever is not logged. */
     private static final double IDLE_COEFFICIENT = 0.1;
 
@@ -70,14 +84,49 @@ record Flight(
                 signals,
                 air,
                 balance,
-                ratio(air, descending),
+                ratio(air, Masks.count(reverse) > 0 ? reverse : descending),
                 airborne,
                 descending,
                 forward,
-                reverse);
+                reverse,
+                power(signals, balance));
     }
 
-    private static double[] ratio(AirData air, boolean[] descending) {
+    /** Power as it comes to act on the aircraft: smoothed, and later than the lever. */
+    private static double[] power(Signals signals, ForceBalance balance) {
+        Grid grid = signals.grid();
+        double[] share =
+                new LocalLine(POWER_SMOOTHING_S, grid.step_s()).value(powerShare(signals, balance));
+        double[] power = new double[share.length];
+        int late = grid.steps(POWER_LAG_S);
+        for (int i = 0; i < power.length; i++) {
+            double now = share[Math.max(0, i - late)];
+            power[i] = Double.isFinite(now) ? now : i == 0 ? 0 : power[i - 1];
+        }
+        return power;
+    }
+
+    /** Power by the best channel for it, 0 at idle and about −1 or 1 in full reverse. */
+    private static double[] powerShare(Signals signals, ForceBalance balance) {
+        double[] share = signals.column(Channel.POWER_LEVER).clone();
+        double full = FULL_LEVER_PCT;
+        if (!signals.has(Channel.POWER_LEVER) && signals.has(Channel.BLADE_ANGLE)) {
+            share = signals.column(Channel.BLADE_ANGLE).clone();
+            full =
+                    (Robust.quantile(0.999, share).orElse(1)
+                                    - Robust.quantile(0.001, share).orElse(0))
+                            / 2;
+        } else if (!signals.has(Channel.POWER_LEVER)) {
+            share = balance.coefficient().clone();
+            full = FULL_COEFFICIENT;
+        }
+        for (int i = 0; i < share.length; i++) {
+            share[i] /= full;
+        }
+        return share;
+    }
+
+    private static double[] ratio(AirData air, boolean[] diving) {
         double[] q = air.dynamicPressure_Pa();
         double[] ratio = new double[q.length];
         if (!air.hasAirspeed()) {
@@ -86,13 +135,31 @@ record Flight(
         }
         double[] dive = q.clone();
         for (int i = 0; i < dive.length; i++) {
-            dive[i] = descending[i] ? q[i] : Double.NaN;
+            dive[i] = diving[i] ? q[i] : Double.NaN;
         }
         double reference = Robust.median(dive).orElse(Robust.median(q).orElse(1));
         for (int i = 0; i < q.length; i++) {
             ratio[i] = q[i] / reference;
         }
         return ratio;
+    }
+
+    /**
+     * Where the tail is judged: of each descent the part from its first to its last reverse, all of
+     * it where there was none.
+     */
+    List<Masks.Run> reviewed() {
+        List<Masks.Run> parts = new ArrayList<>();
+        for (Masks.Run run : Masks.runs(descending)) {
+            int from = run.to();
+            int to = run.from();
+            for (int i = run.from(); i <= run.to(); i++) {
+                from = reverse[i] ? Math.min(from, i) : from;
+                to = reverse[i] ? i : to;
+            }
+            parts.add(from <= to && Masks.count(reverse, run) > 0 ? new Masks.Run(from, to) : run);
+        }
+        return parts;
     }
 
     /** Whether anything tells reverse from the rest of a descent. */

@@ -26,6 +26,9 @@ final class LostStretch {
      */
     private static final double WEIGHT = 0.5;
 
+    /** The trim before a change is learnt over so many times the reach. */
+    private static final int LEARN = 3;
+
     private final ControlLevels levels;
     private final Masks.Run run;
     private final int reach;
@@ -63,14 +66,22 @@ final class LostStretch {
         while (least > Math.max(1, run.from() - reach) && !(levels.path()[least] < before)) {
             least--;
         }
-        int first = Math.max(0, least - reach);
+        int first = Math.max(0, least - LEARN * reach);
         int last = Math.min(levels.path().length - 1, run.to() + reach / 2);
         double[] tried = course(first, last);
+        double[] rough = levels.disturbances().rough();
+        double[] shaken = rough.clone();
         Arrays.fill(tried, least, run.from(), levels.path()[run.from()]);
+        Arrays.fill(shaken, least, run.to() + 1, LevelPath.ROUGHEST);
         double[] log = new double[run.to() - least];
         for (int k = 0; k < log.length; k++) {
-            log[k] = levels.likelihood(first, last, tried);
+            // A failing tail shakes: the roughness may have begun with it as well as where found.
+            log[k] =
+                    either(
+                            levels.likelihood(first, last, tried, rough),
+                            levels.likelihood(first, last, tried, shaken));
             tried[least + k] = before;
+            shaken[least + k] = rough[least + k];
         }
         return edge(least, log);
     }
@@ -78,13 +89,13 @@ final class LostStretch {
     Edge end() {
         double[] path = levels.path();
         int most = Math.min(path.length - 1, run.to() + reach);
-        int first = Math.max(0, run.from() - reach);
+        int first = Math.max(0, run.from() - LEARN * reach);
         int last = Math.min(path.length - 1, most + reach);
         double[] tried = course(first, last);
         Arrays.fill(tried, run.from() + 1, most + 1, after);
         double[] log = new double[most - run.from()];
         for (int k = 0; k < log.length; k++) {
-            log[k] = levels.likelihood(first, last, tried);
+            log[k] = levels.likelihood(first, last, tried, levels.disturbances().rough());
             int next = run.from() + 1 + k;
             tried[next] = path[Math.min(next, run.to())];
         }
@@ -140,12 +151,21 @@ final class LostStretch {
                 + Math.log(LEVEL_SHARE);
     }
 
+    /** Against the level having been another, in air as rough as found or rougher. */
     private double gain(double other) {
-        int first = Math.max(0, run.from() - 2 * reach);
+        int first = Math.max(0, run.from() - LEARN * reach);
         int last = Math.min(levels.path().length - 1, run.to() + reach);
         double[] tried = course(first, last);
-        double as = levels.likelihood(first, last, tried);
+        double[] rough = levels.disturbances().rough().clone();
+        double as = levels.likelihood(first, last, tried, rough);
         Arrays.fill(tried, run.from(), run.to() + 1, other);
-        return as - levels.likelihood(first, last, tried);
+        double calm = levels.likelihood(first, last, tried, rough);
+        Arrays.fill(rough, run.from(), run.to() + 1, LevelPath.ROUGHEST);
+        return as - Math.max(calm, levels.likelihood(first, last, tried, rough));
+    }
+
+    /** Log of the sum of two likelihoods. */
+    private static double either(double a, double b) {
+        return Math.max(a, b) + Math.log1p(Math.exp(-Math.abs(a - b)));
     }
 }

@@ -75,23 +75,21 @@ public record TailSettings(
     /**
      * Control effectiveness.
      *
-     * @param memory_s time constant of the forgetting, into past and future alike
      * @param leastBaseline_s less forward-thrust flight with enough input gives no baseline
-     * @param leastInput_pct standard deviation of the control in the window under which its effect
-     *     can't be judged: 1° of a travel of 25°
+     * @param leastInput_pct standard deviation of the control in the baseline under which its
+     *     effect can't be judged: half a degree of a travel of 25°
      * @param greatestSigma the ratio is judged only where its sigma is smaller
      * @param pressureBand baseline samples lie within this share of the dive's dynamic pressure,
      *     where there are enough
      * @param reverseLever_pct the lever behind this counts as reverse
      */
     public record Fit(
-            double memory_s,
             double leastBaseline_s,
             double leastInput_pct,
             double greatestSigma,
             double pressureBand,
             double reverseLever_pct) {
-        public static final Fit DEFAULT = new Fit(0.8, 15, 2, 0.15, 0.3, -5);
+        public static final Fit DEFAULT = new Fit(15, 2, 0.15, 0.3, -5);
     }
 
     /**

@@ -3,6 +3,7 @@ package pairdown.tail;
 import java.util.ArrayList;
 import java.util.List;
 import pairdown.debrief.Debrief;
+import pairdown.demo.SimulatedAttempt;
 import pairdown.demo.truth.TrueTail;
 import pairdown.demo.truth.Truth;
 import pairdown.stats.Robust;
@@ -43,10 +44,11 @@ final class DiveStudy {
 
     static void add(TailScore score, Truth truth, long seed, MadeDives.Logged logged)
             throws UnusableInputException {
-        Debrief debrief = MadeDives.debrief(MadeDives.log(truth, seed, logged));
+        SimulatedAttempt made = MadeDives.log(truth, seed, logged);
+        Debrief debrief = MadeDives.debrief(made);
         TailControl tail = debrief.tailControl().orElseThrow();
-        score.add("seed " + seed, tail, MadeDives.episodes(truth, debrief));
-        double ahead_s = debrief.axis().seconds(truth.start());
+        score.add("seed " + seed, tail, MadeDives.episodes(made, debrief));
+        double ahead_s = MadeDives.ahead_s(made, debrief);
         tail.figure(TailFigures.RETARDING_COEFFICIENT)
                 .ifPresent(s -> coefficient(score, s, truth, ahead_s));
     }

@@ -1,12 +1,15 @@
 package pairdown.tail;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import pairdown.attempt.AirspeedKind;
+import pairdown.clock.ClockResult;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.Debriefer;
 import pairdown.demo.AttemptPlan;
@@ -151,10 +154,28 @@ final class MadeDives {
         return Debriefer.debrief(made.attempt(), made.logs(), step -> {});
     }
 
+    /**
+     * What to add to true times for the times at which the recorder's events stand in a debrief:
+     * the axis's zero, and the error of the recorder's clock, which is not the tail's to answer
+     * for.
+     */
+    static double ahead_s(SimulatedAttempt made, Debrief debrief) {
+        double ahead_s = debrief.axis().seconds(made.truth().start());
+        for (ClockResult clock : debrief.clock()) {
+            Optional<Instant> zero = made.faults(clock.file()).zero();
+            if (zero.isPresent() && clock.zero().isPresent()) {
+                ahead_s +=
+                        debrief.axis().seconds(clock.zero().get())
+                                - debrief.axis().seconds(zero.get());
+            }
+        }
+        return ahead_s;
+    }
+
     /** True episodes on the debrief's axis. */
-    static List<TrueEpisode> episodes(Truth truth, Debrief debrief) {
-        double ahead_s = debrief.axis().seconds(truth.start());
-        return truth.episodes().stream()
+    static List<TrueEpisode> episodes(SimulatedAttempt made, Debrief debrief) {
+        double ahead_s = ahead_s(made, debrief);
+        return made.truth().episodes().stream()
                 .map(
                         e ->
                                 new TrueEpisode(
