@@ -1,18 +1,20 @@
 package pairdown.pair;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pairdown.attempt.LeverArm;
+import pairdown.stats.Robust;
 import pairdown.time.Span;
 import pairdown.track.Channel;
 import pairdown.track.Series;
 
 /**
- * What the lead's systems log shows of a touch: a jolt as it begins, and controls held differently
- * afterwards.
+ * What the lead's systems log shows of a touch: a jolt as it begins, and the aileron held against
+ * the weight on one wing while it lasts.
+ *
+ * <p>Both have a side: a hand on the left tip rolls the lead to the left, and its pilot holds right
+ * aileron. So another flyer's touch on the other tip is not taken for this one's.
  */
 final class AircraftResponse {
     /** A jolt may come this much before the lock shows, whose edge is half its window wide (s). */
@@ -24,23 +26,25 @@ final class AircraftResponse {
     /** A slot nearer than this to the middle has no side to roll to (m). */
     private static final double MIDDLE_M = 0.5;
 
+    /** A lasting change is looked for every so often (s). */
+    private static final double TRIM_STEP_S = 0.25;
+
     private final Map<Channel, Series> systems;
-    private final LeverArm slot;
+    private final double side;
     private final PairSettings.Contact settings;
 
     AircraftResponse(Map<Channel, Series> systems, LeverArm slot, PairSettings.Contact settings) {
         this.systems = systems;
-        this.slot = slot;
+        this.side = Math.abs(slot.right_m()) < MIDDLE_M ? 0 : Math.signum(slot.right_m());
         this.settings = settings;
     }
 
     /** Whether a jolt falls into a lock, or just before it. */
     boolean joltIn(Span lock) {
         Span when = new Span(lock.start_s() - EARLY_S, lock.end_s());
-        double side = Math.abs(slot.right_m()) < MIDDLE_M ? 0 : Math.signum(slot.right_m());
-        return steps(Channel.ROLL_RATE, when, settings.rollStep_dps(), side)
-                || steps(Channel.LATERAL_LOAD, when, settings.loadStep_g(), 0)
-                || steps(Channel.NORMAL_LOAD, when, settings.loadStep_g(), 0);
+        return steps(Channel.ROLL_RATE, settings.jolt_Hz(), when, settings.rollStep_dps(), side)
+                || steps(Channel.LATERAL_LOAD, settings.load_Hz(), when, settings.loadStep_g(), 0)
+                || steps(Channel.NORMAL_LOAD, settings.load_Hz(), when, settings.loadStep_g(), 0);
     }
 
     /**
@@ -48,10 +52,13 @@ final class AircraftResponse {
      * half second before by at least {@code least}, and by a multiple of its scatter over the
      * seconds before.
      *
-     * @param side the sign the step must have, 0 for either
+     * @param towards the sign the step must have, 0 for either
      */
-    private boolean steps(Channel channel, Span when, double least, double side) {
-        Optional<Series> found = fast(channel);
+    private boolean steps(
+            Channel channel, double least_Hz, Span when, double least, double towards) {
+        Optional<Series> found =
+                Optional.ofNullable(systems.get(channel))
+                        .filter(s -> SeriesStatistics.rate_Hz(s) >= least_Hz);
         if (found.isEmpty()) {
             return false;
         }
@@ -59,94 +66,89 @@ final class AircraftResponse {
         for (int i = Math.max(0, series.indexAtOrBefore(when.start_s()));
                 i < series.size() && series.time_s(i) <= when.end_s();
                 i++) {
-            double step = stepAfter(series, i);
-            boolean towards = side == 0 || step * side > 0;
-            if (towards && Math.abs(step) >= Math.max(least, scatterBefore(series, i))) {
+            double step = stepAfter(series, series.time_s(i));
+            double size = towards == 0 ? Math.abs(step) : step * towards;
+            if (size >= least && size >= scatterBefore(series, series.time_s(i))) {
                 return true;
             }
         }
         return false;
     }
 
-    private Optional<Series> fast(Channel channel) {
-        return Optional.ofNullable(systems.get(channel))
-                .filter(s -> s.size() > 1)
-                .filter(
-                        s ->
-                                (s.size() - 1) / (s.time_s(s.size() - 1) - s.time_s(0))
-                                        >= settings.jolt_Hz());
-    }
-
     /**
-     * How far the mean of the time after a sample leaves the mean of the time before it. Means, as
-     * a single noisy sample is no step: a hand on a wing tip holds the roll rate for longer than
+     * How far the mean of the time after an instant leaves the mean of the time before it. Means,
+     * as a single noisy sample is no step: a hand on a wing tip holds the roll rate for longer than
      * this.
      */
-    private double stepAfter(Series series, int i) {
-        double t_s = series.time_s(i);
-        OptionalDouble before = mean(series, t_s - BASE_S, t_s);
-        OptionalDouble after = mean(series, t_s, t_s + settings.stepWithin_s());
+    private double stepAfter(Series series, double t_s) {
+        OptionalDouble before = SeriesStatistics.mean(series, t_s - BASE_S, t_s);
+        OptionalDouble after = SeriesStatistics.mean(series, t_s, t_s + settings.stepWithin_s());
         return before.isPresent() && after.isPresent()
                 ? after.getAsDouble() - before.getAsDouble()
                 : 0;
     }
 
-    private double scatterBefore(Series series, int i) {
-        double t_s = series.time_s(i);
-        List<Double> values = values(series, t_s - settings.quiet_s(), t_s);
-        return settings.rollStepSigmas() * standardDeviation(values);
+    private double scatterBefore(Series series, double t_s) {
+        return settings.rollStepSigmas()
+                * SeriesStatistics.scatter(series, t_s - settings.quiet_s(), t_s);
     }
 
-    /** Whether aileron or rudder is held differently after a touch began, lastingly. */
-    boolean trimShiftAfter(Span lock) {
-        return shifts(Channel.AILERON, lock) || shifts(Channel.RUDDER, lock);
-    }
-
-    private boolean shifts(Channel channel, Span lock) {
-        Series series = systems.get(channel);
-        double end_s = lock.start_s() + EARLY_S + settings.trimFor_s();
-        if (series == null || lock.end_s() < end_s) {
-            return false;
-        }
-        double before_s = lock.start_s() - EARLY_S;
-        OptionalDouble after = mean(series, lock.start_s() + EARLY_S, end_s);
-        List<Double> means = new ArrayList<>();
-        for (double t_s = before_s;
-                t_s > before_s - 2 * settings.quiet_s();
-                t_s -= settings.trimFor_s()) {
-            mean(series, t_s - settings.trimFor_s(), t_s).ifPresent(means::add);
-        }
-        if (after.isEmpty() || means.size() < 3) {
-            return false;
-        }
-        double level = means.stream().mapToDouble(m -> m).average().orElseThrow();
-        double scatter = settings.trimSigmas() * standardDeviation(means);
-        return Math.abs(after.getAsDouble() - level) >= Math.max(settings.trim_pct(), scatter);
-    }
-
-    private static OptionalDouble mean(Series series, double from_s, double to_s) {
-        return values(series, from_s, to_s).stream().mapToDouble(v -> v).average();
-    }
-
-    /** Samples after {@code from_s}, up to and with {@code to_s}. */
-    private static List<Double> values(Series series, double from_s, double to_s) {
-        List<Double> values = new ArrayList<>();
-        for (int i = series.indexAtOrBefore(from_s) + 1;
-                i < series.size() && series.time_s(i) <= to_s;
-                i++) {
-            if (!Double.isNaN(series.value(i))) {
-                values.add(series.value(i));
+    /**
+     * Whether the controls are held differently in a lock, lastingly and against the weight on that
+     * side: the aileron or, where none is logged, the rudder. The change must show against the time
+     * before, and against the usual trim of the time around as well: when the other tip is let go,
+     * the aileron changes too, but back to the usual.
+     */
+    boolean trimShiftIn(Span lock) {
+        Optional<Series> series = trimmed();
+        double last_s = lock.end_s() - settings.trimFor_s();
+        for (double t_s = lock.start_s(); series.isPresent() && t_s <= last_s; t_s += TRIM_STEP_S) {
+            if (shiftsAt(series.get(), t_s)) {
+                return true;
             }
         }
-        return values;
+        return false;
     }
 
-    private static double standardDeviation(List<Double> values) {
-        if (values.size() < 2) {
-            return 0;
+    /**
+     * Whether controls are logged and a lock lasts long enough for them to answer a touch in it.
+     */
+    boolean trimWouldShowIn(Span lock) {
+        return trimmed().isPresent() && lock.duration_s() >= 2 * settings.trimFor_s();
+    }
+
+    private Optional<Series> trimmed() {
+        Series rudder = systems.get(Channel.RUDDER);
+        return Optional.ofNullable(systems.getOrDefault(Channel.AILERON, rudder));
+    }
+
+    private boolean shiftsAt(Series series, double t_s) {
+        double each_s = settings.trimFor_s();
+        OptionalDouble held = SeriesStatistics.mean(series, t_s, t_s + each_s);
+        double[] before =
+                SeriesStatistics.means(series, t_s - settings.trimBefore_s(), t_s - BASE_S, each_s);
+        double[] around =
+                SeriesStatistics.means(
+                        series,
+                        t_s - settings.trimAround_s(),
+                        t_s + settings.trimAround_s(),
+                        each_s);
+        if (held.isEmpty() || before.length < 3) {
+            return false;
         }
-        double mean = values.stream().mapToDouble(v -> v).average().orElseThrow();
-        double squares = values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
-        return Math.sqrt(squares / (values.size() - 1));
+        double least =
+                Math.max(
+                        settings.trim_pct(),
+                        settings.trimSigmas() * Robust.sigma(before).orElseThrow());
+        return shift(held.getAsDouble(), before) >= least
+                && shift(held.getAsDouble(), around) >= least;
+    }
+
+    /**
+     * How far a control is held away from its usual place, against the weight on the slot's side.
+     */
+    private double shift(double held, double[] usual) {
+        double off = held - Robust.median(usual).orElseThrow();
+        return side == 0 ? Math.abs(off) : -side * off;
     }
 }

@@ -91,15 +91,22 @@ public record PairSettings(
      * @param releaseFactor a lock once found lasts while it stays under this: with a window of some
      *     ten independent values the mean square of mere noise wanders by a fifth
      * @param lock_Hz slowest log that shows a velocity lock; five fixes a second, less jitter
-     * @param jolt_Hz slowest systems log that shows a jolt: two rows within the time of a step
+     * @param jolt_Hz slowest systems log that shows a jolt in the roll rate: two rows within the
+     *     time of a step
+     * @param load_Hz slowest one that shows it in the loads
+     * @param blow_Hz slowest flyer's log that shows the blow of hand on metal
+     * @param blow_g least change of the flyer's load that is one
      * @param rollStep_dps least step of the roll rate
-     * @param rollStepSigmas … and this multiple of its scatter over the seconds before
+     * @param rollStepSigmas … and this multiple of its scatter over the seconds before; the same
+     *     for loads
      * @param stepWithin_s … within this time
      * @param quiet_s the scatter is taken over this time before
      * @param loadStep_g least step of the side or normal load
      * @param trim_pct least lasting change of the mean aileron or rudder
      * @param trimSigmas … and this multiple of the scatter of such means before
      * @param trimFor_s … lasting this long
+     * @param trimBefore_s the level and scatter before are taken over this
+     * @param trimAround_s the usual level is taken over this before and after
      */
     public record Contact(
             double reach_m,
@@ -111,6 +118,9 @@ public record PairSettings(
             double releaseFactor,
             double lock_Hz,
             double jolt_Hz,
+            double load_Hz,
+            double blow_Hz,
+            double blow_g,
             double rollStep_dps,
             double rollStepSigmas,
             double stepWithin_s,
@@ -118,8 +128,12 @@ public record PairSettings(
             double loadStep_g,
             double trim_pct,
             double trimSigmas,
-            double trimFor_s) {
+            double trimFor_s,
+            double trimBefore_s,
+            double trimAround_s) {
         public static final Contact DEFAULT =
-                new Contact(0.5, 7.8, 16.3, 1, 2, 1.3, 1.7, 4.5, 6.7, 1.5, 3, 0.3, 5, 0.1, 2, 3, 2);
+                new Contact(
+                        0.5, 7.8, 16.3, 1, 2, 1.3, 1.7, 4.5, 6.7, 9.5, 24, 0.3, 1.5, 3, 0.3, 5, 0.1,
+                        3, 4, 2, 20, 40);
     }
 }

@@ -15,7 +15,9 @@ import pairdown.time.Span;
  *
  * <p>A touch lasts as long as the velocity lock: the relative velocity stays within the noise
  * expected of two bodies moving as one. A lock that the position contradicts is a match, not a
- * touch.
+ * touch. Rough air rolls an aircraft as a touch does, so a step of the roll rate alone makes a
+ * touch likely only where no logged control could answer it; a weight on a wing tip the pilot has
+ * to hold.
  */
 final class TouchFinder {
     /** Locks and positions interrupted for no longer than this are one (s). */
@@ -25,6 +27,7 @@ final class TouchFinder {
     private final PairRows rows;
     private final PairSettings.Contact settings;
     private final AircraftResponse response;
+    private final FlyerResponse flyer;
     private final boolean locksShow;
     private final boolean graded;
 
@@ -39,6 +42,7 @@ final class TouchFinder {
         this.response =
                 new AircraftResponse(
                         input.lead().systems(), input.slotArm().orElseThrow(), settings);
+        this.flyer = new FlyerResponse(input.flyer().systems(), settings);
         this.locksShow =
                 Math.min(input.lead().grade().rate_Hz(), input.flyer().grade().rate_Hz())
                         >= settings.lock_Hz();
@@ -53,12 +57,12 @@ final class TouchFinder {
         }
         for (Span position : positions) {
             if (locks.stream().noneMatch(position::overlaps)) {
-                touches.add(graded(position, EnumSet.of(Evidence.POSITION)));
+                touches.add(graded(position, EnumSet.of(Evidence.POSITION), false));
             }
         }
         for (Span mark : input.touchMarks()) {
             if (touches.stream().noneMatch(t -> t.span().overlaps(mark))) {
-                touches.add(graded(mark, EnumSet.noneOf(Evidence.class)));
+                touches.add(graded(mark, EnumSet.noneOf(Evidence.class), false));
             }
         }
         touches.sort(Comparator.comparingDouble(t -> t.span().start_s()));
@@ -70,30 +74,26 @@ final class TouchFinder {
         if (positions.stream().anyMatch(lock::overlaps)) {
             evidence.add(Evidence.POSITION);
         }
-        if (response.joltIn(lock)) {
+        boolean rolled = response.joltIn(lock);
+        boolean blown = flyer.blowIn(lock);
+        boolean trimmed = response.trimShiftIn(lock);
+        if (rolled || blown) {
             evidence.add(Evidence.JOLT);
         }
-        if (response.trimShiftAfter(lock)) {
+        if (trimmed) {
             evidence.add(Evidence.TRIM);
         }
-        return graded(lock, evidence);
+        boolean unanswered = rolled && response.trimWouldShowIn(lock);
+        return graded(lock, evidence, trimmed || blown || (rolled && !unanswered));
     }
 
-    private Touch graded(Span span, Set<Evidence> evidence) {
+    private Touch graded(Span span, Set<Evidence> evidence, boolean answered) {
         if (input.touchMarks().stream().anyMatch(span::overlaps)) {
             evidence.add(Evidence.MARK);
+            return new Touch(span, Grade.MARKED, List.copyOf(evidence));
         }
-        return new Touch(span, grade(evidence), List.copyOf(evidence));
-    }
-
-    private static Grade grade(Set<Evidence> evidence) {
-        if (evidence.contains(Evidence.MARK)) {
-            return Grade.MARKED;
-        }
-        boolean answered = evidence.contains(Evidence.JOLT) || evidence.contains(Evidence.TRIM);
-        return evidence.contains(Evidence.VELOCITY_LOCK) && answered
-                ? Grade.LIKELY
-                : Grade.POSSIBLE;
+        Grade grade = answered ? Grade.LIKELY : Grade.POSSIBLE;
+        return new Touch(span, grade, List.copyOf(evidence));
     }
 
     /** Where the position is consistent with the slot for long enough. */

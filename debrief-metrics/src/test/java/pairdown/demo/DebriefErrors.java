@@ -24,7 +24,6 @@ import pairdown.pair.MatchedWindow;
 import pairdown.pair.PairDebrief;
 import pairdown.pair.PairSeries;
 import pairdown.pair.PairSeries.Figure;
-import pairdown.pair.Touch;
 import pairdown.phase.Event;
 import pairdown.phase.EventKind;
 import pairdown.time.Span;
@@ -36,13 +35,17 @@ import pairdown.vector.Vec3;
 /** Errors of whole debriefs of simulated attempts against the truth, figure by figure. */
 final class DebriefErrors {
     private static final double LAST_S = 60;
-    private static final double NEAR_S = 20;
 
     private final Map<String, Tally> tallies = new LinkedHashMap<>();
     private final List<String> remarks = new ArrayList<>();
+    private final TouchErrors touches = new TouchErrors();
 
     Tally tally(String figure) {
         return tallies.computeIfAbsent(figure, f -> new Tally());
+    }
+
+    TouchErrors touches() {
+        return touches;
     }
 
     List<String> remarks() {
@@ -58,13 +61,20 @@ final class DebriefErrors {
         }
         wind(made, debrief);
         phases(made, debrief, ahead_s);
-        // How late the lead's receiver tells all its times nothing in the logs can show: pairs are
-        // held against the truth on the lead's own clock.
-        double leadAhead_s = ahead_s + applied(made, debrief.clock(), leadFile(made));
+        double leadAhead_s = leadAhead_s(made, debrief);
         for (PairDebrief pair : debrief.pairs()) {
             pair(made, debrief, pair, leadAhead_s);
         }
         return this;
+    }
+
+    /**
+     * The debrief's time less the truth's by the lead's own clock: how late its receiver tells all
+     * its times nothing in the logs can show, so pairs are held against the truth on that clock.
+     */
+    static double leadAhead_s(SimulatedAttempt made, Debrief debrief) {
+        return debrief.axis().seconds(made.truth().start())
+                + applied(made, debrief.clock(), leadFile(made));
     }
 
     /** A log's offset against the lead's satellite log, whose own latency moves both. */
@@ -309,18 +319,9 @@ final class DebriefErrors {
                                 s.value(Figure.CLOSURE_RATE, i) - truth.closure_mps(t),
                                 s.value(Figure.CLOSURE_SIGMA, i));
             }
-            if (contacts.stream()
-                    .anyMatch(c -> t > c.start_s() - NEAR_S && t < c.end_s() + NEAR_S)) {
-                double anchored_m = s.value(Figure.ANCHORED_SEPARATION, i) - truth.separation_m(t);
-                if (Double.isFinite(anchored_m)) {
-                    tally("within 20 s of a touch: separation, raw (m)").add(error_m);
-                    tally("within 20 s of a touch: separation, anchored (m)")
-                            .add(anchored_m, s.value(Figure.ANCHORED_SEPARATION_SIGMA, i));
-                }
-            }
         }
         matched(made, pair, truth);
-        touch(pair, contacts, ahead_s);
+        touches.add(pair, truth, contacts, ahead_s);
     }
 
     private void matched(SimulatedAttempt made, PairDebrief pair, TruePair truth) {
@@ -346,38 +347,11 @@ final class DebriefErrors {
         tally("matched total beyond its own ± (share)").add(off_s > widest + 0.5 ? 1 : 0);
     }
 
-    private void touch(PairDebrief pair, List<TrueContact> contacts, double ahead_s) {
-        List<Touch> likely =
-                pair.touch().stream().filter(t -> t.grade() == Touch.Grade.LIKELY).toList();
-        for (TrueContact c : contacts) {
-            Span true_s = new Span(c.start_s() + ahead_s, c.end_s() + ahead_s);
-            boolean found = likely.stream().anyMatch(t -> t.span().overlaps(true_s));
-            tally("contacts not found likely (share)").add(found ? 0 : 1);
-        }
-        long without =
-                likely.stream()
-                        .filter(
-                                t ->
-                                        contacts.stream()
-                                                .noneMatch(
-                                                        c ->
-                                                                t.span()
-                                                                        .overlaps(
-                                                                                new Span(
-                                                                                        c.start_s()
-                                                                                                + ahead_s
-                                                                                                - 1,
-                                                                                        c.end_s()
-                                                                                                + ahead_s
-                                                                                                + 1))))
-                        .count();
-        tally("likely touches without a contact, a pair").add((double) without);
-    }
-
     @Override
     public String toString() {
         StringBuilder text = new StringBuilder();
         tallies.forEach((figure, t) -> text.append(String.format("%-58s %s%n", figure, t)));
+        text.append("touch: ").append(touches).append('\n');
         remarks.stream()
                 .distinct()
                 .limit(12)

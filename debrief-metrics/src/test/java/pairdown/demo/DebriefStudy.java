@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import pairdown.demo.physics.Behaviour;
 import pairdown.demo.physics.FlyerPlan;
 import pairdown.demo.physics.Scenario;
@@ -55,11 +56,17 @@ public final class DebriefStudy {
         }
     }
 
-    /** A simulated attempt with flyers' logs of this rate. */
+    /** A simulated attempt with the usual logs, the flyers' at this rate. */
     static SimulatedAttempt made(Flown flown, double rate_Hz, long seed) {
+        return made(flown, rate_Hz, seed, LogPlan::standard);
+    }
+
+    /** The same with other logs. */
+    static SimulatedAttempt made(
+            Flown flown, double rate_Hz, long seed, Function<Truth, List<LogPlan>> of) {
         Truth truth = Simulation.run(scenario(flown, seed));
         List<LogPlan> logs = new ArrayList<>();
-        for (LogPlan plan : LogPlan.standard(truth)) {
+        for (LogPlan plan : of.apply(truth)) {
             logs.add(atRate(plan, truth, rate_Hz));
         }
         return SimulatedAttempt.of(truth, AttemptPlan.STANDARD, seed, logs);
