@@ -38,6 +38,7 @@ public final class DebriefJson {
                 .put("attempt", debrief.attempt().id());
         debrief.attempt().title().ifPresent(t -> root.put("title", t));
         frame(root.putObject("frame"));
+        new ThresholdJson(values).fill(root.putObject("thresholds"), debrief.attempt());
         ObjectNode clock = root.putObject("clock").put("reference", "UTC");
         each(clock.putArray("logs"), debrief.clock(), this::clock);
         each(root.putObject("heights").putArray("logs"), debrief.heights(), this::height);

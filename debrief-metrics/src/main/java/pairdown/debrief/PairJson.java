@@ -94,6 +94,7 @@ final class PairJson {
     private void gate(ObjectNode o, GateHeld g) {
         values.put(o, "planned_m", g.planned_m());
         values.put(o, "median_m", g.median_m());
+        values.put(o, "medianSigma_m", g.medianSigma_m());
         if (g.verdict() != GateHeld.Verdict.NO_DATA) {
             values.put(o, "held_s", g.held_s());
             values.put(o, "insideShare", g.insideShare());

@@ -40,10 +40,11 @@ final class GateJudge {
             return noData(gate_m);
         }
         int overshoots = judge.overshoots(tolerance_mps);
-        OptionalDouble median_m = best.map(judge::median_m).orElse(OptionalDouble.empty());
+        OptionalDouble median_m = judge.median(best, rows.gap_m);
         return new GateHeld(
                 gate_m,
                 median_m,
+                judge.median(best, rows.gapSigma_m),
                 judge.held_s(),
                 best.map(judge::insideShare).orElse(OptionalDouble.empty()),
                 overshoots,
@@ -53,7 +54,13 @@ final class GateJudge {
     /** A gate for which there are no figures: held and overshoots are 0 and mean nothing. */
     static GateHeld noData(double gate_m) {
         return new GateHeld(
-                gate_m, OptionalDouble.empty(), 0, OptionalDouble.empty(), 0, Verdict.NO_DATA);
+                gate_m,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                0,
+                OptionalDouble.empty(),
+                0,
+                Verdict.NO_DATA);
     }
 
     private double near_m() {
@@ -86,16 +93,18 @@ final class GateJudge {
                 .findFirst();
     }
 
-    private double[] gaps_m(Span window) {
+    /** Median over the best window of a column's known values; empty if there are none. */
+    private OptionalDouble median(Optional<Span> best, double[] column) {
+        return best.map(window -> RowStatistics.median(inside(window, column)))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private double[] inside(Span window, double[] column) {
         int from = rows.rowAtOrAfter(window.start_s());
         int to = rows.rowAtOrBefore(window.end_s());
         return from > to
                 ? new double[0]
-                : Arrays.stream(rows.gap_m, from, to + 1).filter(g -> !Double.isNaN(g)).toArray();
-    }
-
-    private OptionalDouble median_m(Span window) {
-        return RowStatistics.median(gaps_m(window));
+                : Arrays.stream(column, from, to + 1).filter(v -> !Double.isNaN(v)).toArray();
     }
 
     private OptionalDouble insideShare(Span window) {

@@ -295,6 +295,9 @@ class PairAnalysisTest {
         GateHeld on = PairAnalysis.analyse(held).gateHeld().orElseThrow();
         assertEquals(Verdict.ON_GATE, on.verdict());
         assertEquals(29, on.median_m().orElseThrow(), 0.01);
+        PairSeries series = PairAnalysis.analyse(held).series();
+        double middle_m = series.value(Figure.GAP_SIGMA, series.size() / 2);
+        assertEquals(middle_m, on.medianSigma_m().orElseThrow(), 0.3 * middle_m);
         assertEquals(END_S, on.held_s(), 1e-6);
         assertEquals(1, on.insideShare().orElseThrow());
         PairInput hot =

@@ -1,7 +1,6 @@
 package pairdown.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,7 +13,7 @@ import pairdown.report.ReportModel.Chart;
 import pairdown.report.ReportModel.FindingRow;
 import pairdown.report.ReportModel.FlyerLine;
 import pairdown.report.ReportModel.HeightPart;
-import pairdown.report.ReportModel.Picture;
+import pairdown.report.ReportModel.TimedPicture;
 import pairdown.units.Unit;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
@@ -52,7 +51,7 @@ final class BoardPart {
         this.facts = new Facts(debrief.axis(), words, figures);
     }
 
-    BoardPage page(Optional<Picture> picture, List<FindingRow> allFindings) {
+    BoardPage page(Optional<TimedPicture> picture, List<FindingRow> allFindings) {
         boolean roomy = debrief.pairs().size() <= ROOMY;
         int most = roomy ? FINDINGS_ROOMY : FINDINGS_TIGHT;
         List<FindingRow> findings = allFindings.stream().limit(most).toList();
@@ -86,20 +85,11 @@ final class BoardPart {
 
     /** Closing against distance for the nearest flyers, told apart by their dashes. */
     private Optional<Chart> closing() {
-        List<PairDebrief> nearest =
-                debrief.pairs().stream()
-                        .filter(p -> p.closest().isPresent())
-                        .sorted(Comparator.comparingDouble(BoardPart::separation_m))
-                        .limit(CLOSING_CURVES)
-                        .toList();
+        List<PairDebrief> nearest = Nearest.of(debrief.pairs(), CLOSING_CURVES);
         return book.draw(
                 new PairCharts(words, figures).closingOf(nearest),
                 "boardclosing",
                 words.get("report.chart.boardClosing"));
-    }
-
-    private static double separation_m(PairDebrief pair) {
-        return pair.closest().orElseThrow().separation_m().value();
     }
 
     private List<HeightPart> budget() {

@@ -1,6 +1,5 @@
 package pairdown.report;
 
-import java.util.Comparator;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import pairdown.camera.Vantage;
@@ -9,7 +8,7 @@ import pairdown.debrief.Debrief;
 import pairdown.pair.Approach;
 import pairdown.pair.PairDebrief;
 import pairdown.report.Pictures.View;
-import pairdown.report.ReportModel.Picture;
+import pairdown.report.ReportModel.TimedPicture;
 import pairdown.words.Figures;
 import pairdown.words.Words;
 
@@ -19,27 +18,22 @@ import pairdown.words.Words;
 final class BoardPicture {
     private BoardPicture() {}
 
-    static CompletableFuture<Optional<Picture>> order(
+    static CompletableFuture<Optional<TimedPicture>> order(
             Debrief debrief, Words words, Figures figures, Pictures pictures) {
-        Optional<PairDebrief> nearest =
-                debrief.pairs().stream()
-                        .filter(p -> p.closest().isPresent())
-                        .min(Comparator.comparingDouble(BoardPicture::separation_m));
+        Optional<PairDebrief> nearest = Nearest.of(debrief.pairs(), 1).stream().findFirst();
         if (nearest.isEmpty()) {
             return CompletableFuture.completedFuture(Optional.empty());
         }
+        String at = "/pairs/" + debrief.pairs().indexOf(nearest.get());
         Approach closest = nearest.get().closest().orElseThrow();
         Kind side = closest.right_m() < 0 ? Kind.SQUARE_ON_LEFT : Kind.SQUARE_ON;
-        String caption =
-                words.get(
+        Facts facts = new Facts(debrief.axis(), words, figures);
+        Prose caption =
+                facts.prose(
                         "report.picture.board",
-                        nearest.get().flyer(),
-                        figures.clock(debrief.axis(), closest.time_s()));
+                        Prose.words(nearest.get().flyer()),
+                        Prose.of(facts.clock(closest.time_s(), at + "/closest/time")));
         return pictures.order(new View(closest.time_s(), Vantage.of(side), 1))
-                .thenApply(image -> image.map(i -> new Picture(Jpeg.uri(Jpeg.grey(i)), caption)));
-    }
-
-    private static double separation_m(PairDebrief pair) {
-        return pair.closest().orElseThrow().separation_m().value();
+                .thenApply(image -> image.map(i -> new TimedPicture(Jpeg.uri(Jpeg.grey(i)), caption)));
     }
 }

@@ -6,14 +6,23 @@ package pairdown.report;
  *
  * @param shown as a reader sees it, with its uncertainty and unit
  * @param from JSON pointer to the value; two of them, the second led by {@code +} or {@code -},
- *     where it is a sum or a difference; empty where the text stands for a missing value
+ *     where it is a sum or a difference; led by {@code |} where its sign is told in words; empty
+ *     where the text stands for a missing value or for no value
  * @param sigma JSON pointer to its standard deviation; empty where none is shown
- * @param form how the value becomes the text: a measure's name, {@code TIME}, {@code COUNT}, or the
- *     beginning of the key of a word
+ * @param form how the value becomes the text: a measure's name, {@code TIME}, {@code COUNT},
+ *     {@code BARE} and {@code TENTHS} for a number to the whole or the tenth, the beginning of the key of a word, or {@code WORDS} where there is no value
  */
 public record Fact(String shown, String from, String sigma, String form) {
     static final String TIME = "TIME";
     static final String COUNT = "COUNT";
+    static final String BARE = "BARE";
+    static final String TENTHS = "TENTHS";
+    private static final String WORDS = "WORDS";
+
+    /** Words between figures. */
+    static Fact words(String shown) {
+        return new Fact(shown, "", "", WORDS);
+    }
 
     static Fact missing(String shown) {
         return new Fact(shown, "", "", "");

@@ -1,6 +1,13 @@
 package pairdown.report;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import pairdown.pair.GateHeld;
+import pairdown.pair.MatchedWindow;
+import pairdown.time.Span;
 import pairdown.time.TimeAxis;
 import pairdown.units.Estimate;
 import pairdown.words.Figures;
@@ -10,6 +17,8 @@ import pairdown.words.Words;
 
 /** Makes facts: text and origin together, so that neither can be had without the other. */
 final class Facts {
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d)\\}");
+
     private final TimeAxis axis;
     private final Words words;
     private final Figures figures;
@@ -61,6 +70,68 @@ final class Facts {
     /** A whole number, or how many entries a list has. */
     Fact count(long n, String from) {
         return new Fact(String.valueOf(n), from, "", Fact.COUNT);
+    }
+
+    /** A value whose unit its channel tells, to the whole number. */
+    Fact bare(double value, String from) {
+        String shown = String.format(words.locale(), "%.0f", value);
+        return new Fact(shown, from, "", Fact.BARE);
+    }
+
+    /** A value whose unit stands beside it, to the tenth. */
+    Fact tenths(double value, String from) {
+        return new Fact(String.format(words.locale(), "%.1f", value), from, "", Fact.TENTHS);
+    }
+
+    /** Without its sign, which the words around it tell. */
+    Fact unsigned(Measure measure, double value, String from) {
+        return of(measure, Math.abs(value), "|" + from);
+    }
+
+    /** From start to end of what stands there. */
+    Fact duration(Span span, String from) {
+        return of(Measure.DURATION, span.duration_s(), from + "/end -" + from + "/start");
+    }
+
+    /** A gate's median gap with its sigma. */
+    Fact medianGap(GateHeld g, String at) {
+        return g.median_m().isPresent()
+                ? of(
+                        Measure.DISTANCE,
+                        g.median_m().getAsDouble(),
+                        g.medianSigma_m(),
+                        at + "/median_m",
+                        at + "/medianSigma_m")
+                : missing();
+    }
+
+    /** A window's length with the rates in it one sigma larger and one smaller. */
+    List<Fact> range(MatchedWindow w, String at) {
+        String from = at + "/duration_s ";
+        return List.of(
+                of(
+                        Measure.DURATION,
+                        Math.max(0, w.duration_s() - w.shorter_s()),
+                        from + "-" + at + "/shorter_s"),
+                of(
+                        Measure.DURATION,
+                        w.duration_s() + w.longer_s(),
+                        from + "+" + at + "/longer_s"));
+    }
+
+    /** A text of the bundle with figures, or sentences of figures, in its places. */
+    Prose prose(String key, Prose... values) {
+        List<Fact> parts = new ArrayList<>();
+        String text = words.get(key);
+        Matcher place = PLACE.matcher(text);
+        int from = 0;
+        while (place.find()) {
+            parts.add(Fact.words(text.substring(from, place.start())));
+            parts.addAll(values[Integer.parseInt(place.group(1))].parts());
+            from = place.end();
+        }
+        parts.add(Fact.words(text.substring(from)));
+        return new Prose(parts);
     }
 
     /** The word for a key of the file. */

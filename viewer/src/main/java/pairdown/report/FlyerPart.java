@@ -9,7 +9,6 @@ import pairdown.debrief.Debrief;
 import pairdown.debrief.LogQuality;
 import pairdown.pair.Approach;
 import pairdown.pair.ClosureExceedance;
-import pairdown.pair.GateHeld;
 import pairdown.pair.HeightBudget;
 import pairdown.pair.MatchedWindow;
 import pairdown.pair.PairDebrief;
@@ -59,23 +58,10 @@ final class FlyerPart {
                 .orElse(facts.missing());
     }
 
-    /** A median's noise averages out, the receivers' slow part does not: the sigma of one gap. */
     private Fact median() {
-        OptionalDouble median_m =
-                pair.gateHeld().map(GateHeld::median_m).orElse(OptionalDouble.empty());
-        if (median_m.isEmpty()) {
-            return facts.missing();
-        }
-        return facts.of(
-                Measure.DISTANCE,
-                median_m.getAsDouble(),
-                sigma(pair.leastGap().flatMap(Approach::gap_m)),
-                at + "/gateHeld/median_m",
-                at + "/leastGap/gapSigma_m");
-    }
-
-    private static OptionalDouble sigma(Optional<Estimate> value) {
-        return value.map(e -> OptionalDouble.of(e.sigma())).orElse(OptionalDouble.empty());
+        return pair.gateHeld()
+                .map(g -> facts.medianGap(g, at + "/gateHeld"))
+                .orElse(facts.missing());
     }
 
     private Fact longest() {
@@ -92,18 +78,8 @@ final class FlyerPart {
         if (best.isEmpty()) {
             return List.of();
         }
-        MatchedWindow w = best.get();
-        String window = at + "/matched/windows/" + pair.matched().windows().indexOf(w);
-        String from = window + "/duration_s ";
-        return List.of(
-                facts.of(
-                        Measure.DURATION,
-                        Math.max(0, w.duration_s() - w.shorter_s()),
-                        from + "-" + window + "/shorter_s"),
-                facts.of(
-                        Measure.DURATION,
-                        w.duration_s() + w.longer_s(),
-                        from + "+" + window + "/longer_s"));
+        int window = pair.matched().windows().indexOf(best.get());
+        return facts.range(best.get(), at + "/matched/windows/" + window);
     }
 
     private Fact nearest() {

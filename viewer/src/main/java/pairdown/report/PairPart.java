@@ -16,6 +16,7 @@ import pairdown.pair.Touch;
 import pairdown.report.ReportModel.Chart;
 import pairdown.report.ReportModel.PairSection;
 import pairdown.report.ReportModel.WindowRow;
+import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
@@ -25,6 +26,7 @@ final class PairPart {
     private final Debrief debrief;
     private final int index;
     private final PairDebrief pair;
+    private final String at;
     private final Words words;
     private final Figures figures;
     private final Facts facts;
@@ -41,6 +43,7 @@ final class PairPart {
         this.debrief = debrief;
         this.index = index;
         this.pair = debrief.pairs().get(index);
+        this.at = "/pairs/" + index;
         this.words = words;
         this.figures = figures;
         this.book = book;
@@ -60,106 +63,130 @@ final class PairPart {
                 refusals());
     }
 
-    private List<String> sentences() {
-        List<String> s = new ArrayList<>();
-        s.add(words.get("report.pair.axes", words.get("axes." + pair.axes().key())));
+    private List<Prose> sentences() {
+        List<Prose> s = new ArrayList<>();
+        s.add(
+                facts.prose(
+                        "report.pair.axes",
+                        Prose.of(facts.word("axes.", pair.axes().key(), at + "/axes"))));
         pair.closest().ifPresent(a -> s.add(closest(a)));
-        pair.leastGap()
-                .filter(a -> a.gap_m().isPresent())
-                .ifPresent(
-                        a ->
-                                s.add(
-                                        words.get(
-                                                "report.pair.leastGap",
-                                                figures.text(
-                                                        Measure.DISTANCE, a.gap_m().orElseThrow()),
-                                                clock(a.time_s()))));
-        pair.anchoredClosest()
-                .ifPresent(
-                        a ->
-                                s.add(
-                                        words.get(
-                                                "report.pair.anchored",
-                                                figures.text(Measure.DISTANCE, a.separation_m()))));
+        pair.leastGap().filter(a -> a.gap_m().isPresent()).ifPresent(a -> s.add(leastGap(a)));
+        pair.anchoredClosest().ifPresent(a -> s.add(anchored(a)));
         s.add(matched());
         pair.gateHeld().ifPresent(g -> s.add(gate(g)));
         pair.onTarget().ifPresent(t -> s.add(onTarget(t)));
-        pair.breakOff_s().ifPresent(t -> s.add(words.get("report.pair.breakOff", clock(t))));
+        pair.breakOff_s()
+                .ifPresent(t -> s.add(facts.prose("report.pair.breakOff", clock(t, "/breakOff"))));
         return s;
     }
 
-    private String closest(Approach a) {
-        return words.get(
+    private Prose closest(Approach a) {
+        String from = at + "/closest";
+        return facts.prose(
                 "report.pair.closest",
-                figures.text(Measure.DISTANCE, a.separation_m()),
-                clock(a.time_s()),
-                side(a.ahead_m(), "ahead", "behind"),
-                side(a.right_m(), "right", "left"),
-                side(a.above_m(), "above", "below"));
+                estimate(a.separation_m(), "/closest/separation"),
+                clock(a.time_s(), "/closest/time"),
+                side(a.ahead_m(), from + "/ahead_m", "ahead", "behind"),
+                side(a.right_m(), from + "/right_m", "right", "left"),
+                side(a.above_m(), from + "/above_m", "above", "below"));
     }
 
-    private String side(double value_m, String positive, String negative) {
-        return words.get(
+    private Prose side(double value_m, String from, String positive, String negative) {
+        return facts.prose(
                 "report.side." + (value_m < 0 ? negative : positive),
-                figures.text(Measure.DISTANCE, Math.abs(value_m)));
+                Prose.of(facts.unsigned(Measure.DISTANCE, value_m, from)));
     }
 
-    private String matched() {
+    private Prose leastGap(Approach a) {
+        return facts.prose(
+                "report.pair.leastGap",
+                estimate(a.gap_m().orElseThrow(), "/leastGap/gap"),
+                clock(a.time_s(), "/leastGap/time"));
+    }
+
+    private Prose anchored(Approach a) {
+        return facts.prose(
+                "report.pair.anchored",
+                estimate(a.separation_m(), "/anchoredClosest/separation"));
+    }
+
+    /** Value and sigma stand side by side in the file. */
+    private Prose estimate(Estimate e, String name) {
+        return Prose.of(
+                facts.of(Measure.DISTANCE, e, at + name + "_m", at + name + "Sigma_m"));
+    }
+
+    private Prose clock(double t_s, String name) {
+        return Prose.of(facts.clock(t_s, at + name));
+    }
+
+    private Prose matched() {
         if (!pair.matched().isKnown()) {
-            return words.get("report.pair.matchUnknown");
+            return facts.prose("report.pair.matchUnknown");
         }
         Optional<MatchedWindow> best = pair.matched().longest();
         if (best.isPresent()) {
-            MatchedWindow w = best.get();
-            return words.get(
-                    "report.pair.matched",
-                    figures.text(Measure.DURATION, pair.matched().total_s()),
-                    figures.text(Measure.DURATION, w.duration_s()),
-                    range(w),
-                    figures.text(Measure.DISTANCE, w.separation_m()),
-                    words.get("ended." + w.endedBy().key()));
+            return matched(best.get());
         }
         OptionalDouble level = pair.matched().bestLevelDifference_mps();
         OptionalDouble vertical = pair.matched().bestVerticalDifference_mps();
         return level.isPresent() && vertical.isPresent()
-                ? words.get(
+                ? facts.prose(
                         "report.pair.neverMatched",
-                        figures.text(Measure.CLOSURE, level.getAsDouble()),
-                        figures.text(Measure.SINK, Math.abs(vertical.getAsDouble())))
-                : words.get("report.pair.matchUnknown");
+                        Prose.of(
+                                facts.of(
+                                        Measure.CLOSURE,
+                                        level.getAsDouble(),
+                                        at + "/matched/bestLevelDifference_mps")),
+                        Prose.of(
+                                facts.unsigned(
+                                        Measure.SINK,
+                                        vertical.getAsDouble(),
+                                        at + "/matched/bestVerticalDifference_mps")))
+                : facts.prose("report.pair.matchUnknown");
     }
 
-    private String onTarget(OnTarget t) {
+    private Prose matched(MatchedWindow w) {
+        String window = at + "/matched/windows/" + pair.matched().windows().indexOf(w);
+        List<Fact> range = facts.range(w, window);
+        return facts.prose(
+                "report.pair.matched",
+                seconds(pair.matched().total_s(), "/matched/total_s"),
+                seconds(w.duration_s(), "/matched/longest_s"),
+                Prose.of(range.get(0)),
+                Prose.of(range.get(1)),
+                Prose.of(
+                        facts.of(Measure.DISTANCE, w.separation_m(), window + "/separation_m")),
+                Prose.of(facts.word("ended.", w.endedBy().key(), window + "/endedBy")));
+    }
+
+    private Prose seconds(double value_s, String name) {
+        return Prose.of(facts.of(Measure.DURATION, value_s, at + name));
+    }
+
+    private Prose onTarget(OnTarget t) {
         return t.windows().isEmpty()
-                ? words.get("report.pair.neverOnTarget")
-                : words.get(
+                ? facts.prose("report.pair.neverOnTarget")
+                : facts.prose(
                         "report.pair.onTarget",
-                        figures.text(Measure.DURATION, t.total_s()),
-                        figures.text(Measure.DURATION, t.longest_s()));
+                        seconds(t.total_s(), "/onTarget/total_s"),
+                        seconds(t.longest_s(), "/onTarget/longest_s"));
     }
 
-    private String range(MatchedWindow w) {
-        return figures.number(Measure.DURATION, Math.max(0, w.duration_s() - w.shorter_s()))
-                + "–"
-                + figures.text(Measure.DURATION, w.duration_s() + w.longer_s());
-    }
-
-    private String gate(GateHeld g) {
+    private Prose gate(GateHeld g) {
+        Prose planned =
+                Prose.of(
+                        facts.of(Measure.DISTANCE, g.planned_m(), at + "/gateHeld/planned_m"));
         if (g.verdict() == GateHeld.Verdict.NO_DATA) {
-            return words.get(
-                    "report.pair.gateUnknown", figures.text(Measure.DISTANCE, g.planned_m()));
+            return facts.prose("report.pair.gateUnknown", planned);
         }
-        return words.get(
+        return facts.prose(
                 "report.pair.gate",
-                figures.text(Measure.DISTANCE, g.planned_m()),
-                figures.text(Measure.DISTANCE, g.median_m()),
-                figures.text(Measure.DURATION, g.held_s()),
-                String.valueOf(g.overshoots()),
-                words.get("verdict." + g.verdict().key()));
-    }
-
-    private String clock(double t_s) {
-        return figures.clock(debrief.axis(), t_s);
+                planned,
+                Prose.of(facts.medianGap(g, at + "/gateHeld")),
+                seconds(g.held_s(), "/gateHeld/held_s"),
+                Prose.of(facts.count(g.overshoots(), at + "/gateHeld/overshoots")),
+                Prose.of(facts.word("verdict.", g.verdict().key(), at + "/gateHeld/verdict")));
     }
 
     private List<Chart> charts() {
@@ -184,52 +211,62 @@ final class PairPart {
             rows.add(
                     window(
                             pair.matched().windows().get(i),
-                            "/pairs/" + index + "/matched/windows/" + i));
+                            at + "/matched/windows/" + i));
         }
         return rows;
     }
 
-    private WindowRow window(MatchedWindow w, String at) {
+    private WindowRow window(MatchedWindow w, String from) {
         return new WindowRow(
-                facts.clock(w.span().start_s(), at + "/start"),
-                facts.of(Measure.DURATION, w.duration_s(), at + "/duration_s"),
-                range(w),
-                facts.of(Measure.DISTANCE, w.separation_m(), at + "/separation_m"),
+                facts.clock(w.span().start_s(), from + "/start"),
+                facts.of(Measure.DURATION, w.duration_s(), from + "/duration_s"),
+                facts.range(w, from),
+                facts.of(Measure.DISTANCE, w.separation_m(), from + "/separation_m"),
                 facts.signed(
                         Measure.AIRSPEED,
                         w.airspeedDifference_mps(),
-                        at + "/airspeedDifference_mps"),
-                facts.signed(Measure.SINK, w.sinkDifference_mps(), at + "/sinkDifference_mps"),
-                facts.word("ended.", w.endedBy().key(), at + "/endedBy"));
+                        from + "/airspeedDifference_mps"),
+                facts.signed(Measure.SINK, w.sinkDifference_mps(), from + "/sinkDifference_mps"),
+                facts.word("ended.", w.endedBy().key(), from + "/endedBy"));
     }
 
-    private List<String> exceedances() {
-        List<String> said = new ArrayList<>();
-        for (ClosureExceedance e : pair.closureExceedances()) {
+    private List<Prose> exceedances() {
+        List<Prose> said = new ArrayList<>();
+        for (int i = 0; i < pair.closureExceedances().size(); i++) {
+            ClosureExceedance e = pair.closureExceedances().get(i);
+            String from = at + "/closureExceedances/" + i;
             said.add(
-                    words.get(
+                    facts.prose(
                             "report.pair.exceedance",
-                            clock(e.span().start_s()),
-                            figures.text(Measure.DURATION, e.span().duration_s()),
-                            figures.text(Measure.CLOSURE, e.worst_mps()),
-                            figures.text(Measure.CLOSURE, e.limit_mps()),
-                            figures.text(Measure.DISTANCE, e.separation_m())));
+                            Prose.of(facts.clock(e.span().start_s(), from + "/start")),
+                            Prose.of(facts.duration(e.span(), from)),
+                            Prose.of(
+                                    facts.of(Measure.CLOSURE, e.worst_mps(), from + "/worst_mps")),
+                            Prose.of(
+                                    facts.of(Measure.CLOSURE, e.limit_mps(), from + "/limit_mps")),
+                            Prose.of(
+                                    facts.of(
+                                            Measure.DISTANCE,
+                                            e.separation_m(),
+                                            from + "/separation_m"))));
         }
         return said;
     }
 
-    private List<String> touches() {
-        List<String> said = new ArrayList<>();
-        for (Touch t : pair.touch()) {
+    private List<Prose> touches() {
+        List<Prose> said = new ArrayList<>();
+        for (int i = 0; i < pair.touch().size(); i++) {
+            Touch t = pair.touch().get(i);
+            String from = at + "/touch/" + i;
             List<String> evidence =
                     t.evidence().stream().map(e -> words.get("evidence." + e.key())).toList();
             said.add(
-                    words.get(
+                    facts.prose(
                             "report.pair.touch",
-                            words.get("touch." + t.grade().key()),
-                            clock(t.span().start_s()),
-                            figures.text(Measure.DURATION, t.span().duration_s()),
-                            String.join(", ", evidence)));
+                            Prose.of(facts.word("touch.", t.grade().key(), from + "/grade")),
+                            Prose.of(facts.clock(t.span().start_s(), from + "/start")),
+                            Prose.of(facts.duration(t.span(), from)),
+                            Prose.words(String.join(", ", evidence))));
         }
         return said;
     }

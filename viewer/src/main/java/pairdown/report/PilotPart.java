@@ -21,16 +21,17 @@ import pairdown.words.Words;
 /** The pilot's page: each time control faded, what power had just done, and what followed. */
 final class PilotPart {
     private static final double MARGIN_S = 20;
+    private static final String AT = "/tailControl/";
 
     private final Debrief debrief;
     private final Words words;
-    private final Figures figures;
+    private final Facts facts;
     private final ChartBook book;
 
     PilotPart(Debrief debrief, Words words, Figures figures, ChartBook book) {
         this.debrief = debrief;
         this.words = words;
-        this.figures = figures;
+        this.facts = new Facts(debrief.axis(), words, figures);
         this.book = book;
     }
 
@@ -38,61 +39,80 @@ final class PilotPart {
         Optional<TailControl> tail = debrief.tailControl();
         if (tail.isEmpty()) {
             return new PilotPage(
-                    List.of(words.get("report.pilot.none")), List.of(), List.of(), List.of());
+                    List.of(facts.prose("report.pilot.none")), List.of(), List.of(), List.of());
         }
         return new PilotPage(says(tail.get()), episodes(tail.get()), charts(tail.get()), List.of());
     }
 
-    private List<String> says(TailControl tail) {
-        List<String> says = new ArrayList<>();
+    private List<Prose> says(TailControl tail) {
+        List<Prose> says = new ArrayList<>();
         tail.standingEffectiveness()
                 .ifPresent(
                         e ->
                                 says.add(
-                                        words.get(
+                                        facts.prose(
                                                 "report.pilot.standing",
-                                                figures.text(Measure.RATIO, e))));
+                                                Prose.of(
+                                                        facts.of(
+                                                                Measure.RATIO,
+                                                                e,
+                                                                AT + "standingEffectiveness")))));
         says.add(
-                words.get(
+                facts.prose(
                         "report.pilot.counts",
-                        String.valueOf(tail.episodes().size()),
-                        String.valueOf(
+                        count(tail.episodes().size()),
+                        count(
                                 tail.powerChanges().stream()
                                         .filter(PowerChange::towardReverse)
                                         .count()),
-                        String.valueOf(
+                        count(
                                 tail.powerChanges().stream()
                                         .filter(c -> c.towardReverse() && c.episode().isPresent())
                                         .count())));
-        says.addAll(tail.notes());
+        tail.notes().forEach(n -> says.add(Prose.words(n)));
         return says;
     }
 
-    private List<String> episodes(TailControl tail) {
-        List<String> said = new ArrayList<>();
-        for (Episode e : tail.episodes()) {
-            String base =
-                    words.get(
-                            "report.pilot.episode",
-                            figures.clock(debrief.axis(), e.span().start_s()),
-                            figures.text(Measure.DURATION, e.span().duration_s()),
-                            words.get("grade." + e.grade().key()),
-                            e.why());
-            String before =
-                    e.precededBy().map(l -> " " + link("report.pilot.preceded", l)).orElse("");
-            String after = e.endedAfter().map(l -> " " + link("report.pilot.ended", l)).orElse("");
-            said.add(base + before + after);
+    private static Prose count(long n) {
+        return Prose.words(String.valueOf(n));
+    }
+
+    private List<Prose> episodes(TailControl tail) {
+        List<Prose> said = new ArrayList<>();
+        for (int i = 0; i < tail.episodes().size(); i++) {
+            Episode e = tail.episodes().get(i);
+            String from = AT + "episodes/" + i;
+            List<Fact> parts = new ArrayList<>(episode(e, from).parts());
+            e.precededBy()
+                    .ifPresent(l -> add(parts, link("preceded", l, from + "/precededBy")));
+            e.endedAfter().ifPresent(l -> add(parts, link("ended", l, from + "/endedAfter")));
+            said.add(new Prose(parts));
         }
         return said;
     }
 
-    private String link(String key, Episode.Link link) {
-        return words.get(
-                key,
-                words.get("channel." + link.change().channel().key()),
-                String.format(words.locale(), "%.0f", link.change().from()),
-                String.format(words.locale(), "%.0f", link.change().to()),
-                figures.text(Measure.DURATION, link.lag_s()));
+    private Prose episode(Episode e, String from) {
+        return facts.prose(
+                "report.pilot.episode",
+                Prose.of(facts.clock(e.span().start_s(), from + "/start")),
+                Prose.of(facts.duration(e.span(), from)),
+                Prose.of(facts.word("grade.", e.grade().key(), from + "/grade")),
+                Prose.words(e.why()));
+    }
+
+    private static void add(List<Fact> parts, Prose more) {
+        parts.add(Fact.words(" "));
+        parts.addAll(more.parts());
+    }
+
+    private Prose link(String key, Episode.Link link, String from) {
+        PowerChange change = link.change();
+        return facts.prose(
+                "report.pilot." + key,
+                Prose.of(facts.word("channel.", change.channel().key(), from + "/channel")),
+                Prose.of(facts.bare(change.from(), from + "/from")),
+                Prose.of(facts.bare(change.to(), from + "/to")),
+                Prose.of(facts.of(Measure.DURATION, link.lag_s(), from + "/lag_s")));
     }
 
     private List<Chart> charts(TailControl tail) {

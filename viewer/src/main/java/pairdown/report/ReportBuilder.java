@@ -11,11 +11,12 @@ import pairdown.attempt.Mark;
 import pairdown.clock.ClockResult;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.JsonValues;
+import pairdown.pair.PairDebrief;
 import pairdown.phase.Event;
 import pairdown.report.ReportModel.EventRow;
 import pairdown.report.ReportModel.FindingRow;
 import pairdown.report.ReportModel.PairSection;
-import pairdown.report.ReportModel.Picture;
+import pairdown.report.ReportModel.TimedPicture;
 import pairdown.report.ReportModel.PilotPage;
 import pairdown.report.ReportModel.TrustChart;
 import pairdown.words.Figures;
@@ -23,6 +24,9 @@ import pairdown.words.Words;
 
 /** Makes the report's model from a debrief: what is said, with which figures, in which order. */
 final class ReportBuilder {
+    /** Pairs with pictures: with more of them a page would be too heavy to send. */
+    private static final int PICTURED = 4;
+
     private final Debrief debrief;
     private final List<Mark> marks;
     private final Words words;
@@ -40,7 +44,7 @@ final class ReportBuilder {
     }
 
     ReportModel build() {
-        CompletableFuture<Optional<Picture>> boardPicture =
+        CompletableFuture<Optional<TimedPicture>> boardPicture =
                 BoardPicture.order(debrief, words, figures, pictures);
         List<PairPart> pairs = pairs();
         String day = new JsonValues(debrief.axis()).time(debrief.span().start_s()).substring(0, 10);
@@ -58,14 +62,24 @@ final class ReportBuilder {
                 notes(),
                 new BoardPart(debrief, marks, words, figures, charts)
                         .page(boardPicture.join(), findings),
-                pictures.whyNone().map(why -> words.get("report.pictures.none", why)).orElse(""),
+                whyNoPictures(),
                 findings,
                 pairSections,
                 trustCharts,
                 pilot,
                 events(),
-                new ThresholdPart(debrief.attempt(), words, figures).rows(),
+                new ThresholdPart(debrief, words, figures).rows(),
                 charts.outlines());
+    }
+
+    private String whyNoPictures() {
+        Optional<String> why = pictures.whyNone();
+        if (why.isPresent()) {
+            return words.get("report.pictures.none", why.get());
+        }
+        return pictures != Pictures.NONE && debrief.pairs().size() > PICTURED
+                ? words.get("report.pictures.nearest", String.valueOf(PICTURED))
+                : "";
     }
 
     private List<String> notes() {
@@ -77,9 +91,11 @@ final class ReportBuilder {
 
     /** Made all at once, so that their pictures are drawn while the rest is put together. */
     private List<PairPart> pairs() {
+        List<PairDebrief> shown = Nearest.of(debrief.pairs(), PICTURED);
         List<PairPart> parts = new ArrayList<>();
         for (int i = 0; i < debrief.pairs().size(); i++) {
-            parts.add(new PairPart(debrief, i, words, figures, pictures, charts));
+            Pictures its = shown.contains(debrief.pairs().get(i)) ? pictures : Pictures.NONE;
+            parts.add(new PairPart(debrief, i, words, figures, its, charts));
         }
         return parts;
     }

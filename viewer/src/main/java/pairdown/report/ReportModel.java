@@ -58,7 +58,7 @@ public record ReportModel(
             String density,
             List<FlyerLine> flyers,
             String moreFlyers,
-            List<Picture> pictures,
+            List<TimedPicture> pictures,
             List<Chart> closing,
             List<HeightPart> budget,
             String budgetSays,
@@ -108,18 +108,18 @@ public record ReportModel(
     /** One pair for the coach. */
     public record PairSection(
             String heading,
-            List<String> sentences,
+            List<Prose> sentences,
             List<Picture> pictures,
             List<Chart> charts,
             List<WindowRow> windows,
-            List<String> exceedances,
-            List<String> touches,
+            List<Prose> exceedances,
+            List<Prose> touches,
             List<String> refusals) {}
 
     public record WindowRow(
             Fact start,
             Fact duration,
-            String range,
+            List<Fact> range,
             Fact separation,
             Fact airspeed,
             Fact sink,
@@ -127,6 +127,9 @@ public record ReportModel(
 
     /** A picture made by the viewer, as a data URI. */
     public record Picture(String source, String caption) {}
+
+    /** A picture whose caption tells when it is of. */
+    public record TimedPicture(String source, Prose caption) {}
 
     /**
      * A chart and the sentence that says how to read it.
@@ -139,13 +142,13 @@ public record ReportModel(
 
     /** The pilot's page; nothing but {@code says} where no systems were logged. */
     public record PilotPage(
-            List<String> says,
-            List<String> episodes,
+            List<Prose> says,
+            List<Prose> episodes,
             List<Chart> charts,
             List<List<String>> sequence) {}
 
     public record EventRow(String time, String kind, String who, String text) {}
 
     /** A tolerance or limit that results were judged by. */
-    public record Threshold(String name, String value) {}
+    public record Threshold(String name, Prose value) {}
 }

@@ -154,7 +154,7 @@ final class SeasonBuilder {
     }
 
     private Threshold threshold(String key, String value) {
-        return new Threshold(words.get("seasonPage.threshold." + key), value);
+        return new Threshold(words.get("seasonPage.threshold." + key), Prose.words(value));
     }
 
     /** A number in the reader's spelling. */

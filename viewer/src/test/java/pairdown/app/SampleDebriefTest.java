@@ -16,7 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -97,30 +97,43 @@ class SampleDebriefTest {
     void everyFigureOfTheReportReadsAsTheResultFileSays() {
         List<Traced> figures = Traced.on(report);
         for (Traced figure : figures) {
-            assertEquals(
-                    Optional.of(figure.shownUnsigned()),
-                    figure.wanted(debrief, WORDS, FIGURES),
-                    figure::toString);
+            Set<String> wanted = figure.wanted(debrief, WORDS, FIGURES);
+            assertTrue(wanted.contains(figure.shownUnsigned()), figure + ", not " + wanted);
         }
-        assertTrue(figures.size() > 30, "only " + figures.size() + " figures");
+        assertTrue(figures.size() > 100, "only " + figures.size() + " figures");
     }
 
     /**
-     * Every number on the board page is traced but names, dates, scales, the thresholds and how
+     * Every number on the board page is traced but those in its heading, the charts' scales and how
      * many findings found no room.
      */
     @Test
     void theBoardPageHasNoNumberThatIsNotTraced() {
         String board = report.substring(report.indexOf("<section class=\"sheet board"));
-        String figures =
-                board.substring(board.indexOf("<thead>"), board.indexOf("<p class=\"footer\""));
+        String page = board.substring(board.indexOf("<thead>"), board.indexOf("</section>"));
+        assertUntraced(page.replaceAll("and \\d+ more, on the coach&#39;s pages", ""));
+    }
+
+    @Test
+    void noSentenceOnAPairHasANumberThatIsNotTraced() {
+        Matcher pair =
+                Pattern.compile("(?s)<section class=\"pair.*?(<div class=\"pictures\">)")
+                        .matcher(report);
+        int pairs = 0;
+        while (pair.find()) {
+            assertUntraced(pair.group().replaceAll("(?s)<ul>.*?</ul>", ""));
+            pairs++;
+        }
+        assertEquals(debrief.path("pairs").size(), pairs);
+    }
+
+    private static void assertUntraced(String html) {
         String untraced =
-                figures.replaceAll("(?s)<span class=\"fact\".*?</span>", "")
-                        .replaceAll("(?s)<div class=\"pair-of\">.*?<h3>", "")
-                        .replaceAll("<[^>]*>", " ")
-                        .replace("&#39;", "'")
-                        .replaceAll("and \\d+ more, on the coach's pages", "");
-        assertFalse(Pattern.compile("\\d").matcher(untraced).find(), untraced);
+                html.replaceAll("(?s)<span class=\"fact\".*?</span>", "")
+                        .replaceAll("(?s)<svg.*?</svg>", "")
+                        .replaceAll("<[^>]*>|&#?\\w+;", " ");
+        Matcher number = Pattern.compile("\\d").matcher(untraced);
+        assertFalse(number.find(), () -> around(untraced, number.start()));
     }
 
     @Test

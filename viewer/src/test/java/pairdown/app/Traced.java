@@ -1,9 +1,11 @@
 package pairdown.app;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import pairdown.words.Figures;
@@ -33,32 +35,56 @@ record Traced(String shown, String from, String sigma, String form) {
         return found;
     }
 
-    /** What the file says this should read; empty where the file has no such value. */
-    Optional<String> wanted(JsonNode debrief, Words words, Figures figures) {
-        JsonNode first = debrief.at(from.split(" ", -1)[0]);
+    /**
+     * What the file says this should read: more than one where the file's own rounding leaves the
+     * last digit open; none where the file has no such value.
+     */
+    Set<String> wanted(JsonNode debrief, Words words, Figures figures) {
+        JsonNode first = first(debrief);
         if (first.isMissingNode()) {
-            return Optional.empty();
+            return Set.of();
         }
-        return Optional.of(
-                switch (form) {
-                    case "TIME" -> first.asText().substring(11, 23);
-                    case "COUNT" -> String.valueOf(first.isArray() ? first.size() : first.asLong());
-                    default ->
-                            form.endsWith(".")
-                                    ? words.get(form + first.asText())
-                                    : measured(debrief, figures);
-                });
+        return switch (form) {
+            case "TIME" -> Set.of(first.asText().substring(11, 23));
+            case "COUNT" ->
+                    Set.of(String.valueOf(first.isArray() ? first.size() : first.asLong()));
+            case "BARE" -> Set.of(String.format(words.locale(), "%.0f", first.asDouble()));
+            case "TENTHS" -> Set.of(String.format(words.locale(), "%.1f", first.asDouble()));
+            default ->
+                    form.endsWith(".")
+                            ? Set.of(words.get(form + first.asText()))
+                            : measured(debrief, figures);
+        };
     }
 
-    private String measured(JsonNode debrief, Figures figures) {
+    private Set<String> measured(JsonNode debrief, Figures figures) {
         double value = 0;
         for (String term : from.split(" ", -1)) {
-            boolean minus = term.startsWith("-");
-            double v = debrief.at(term.replaceFirst("^[+-]", "")).asDouble(Double.NaN);
-            value += minus ? -v : v;
+            double v = number(debrief.at(term.replaceFirst("^[+|-]", "")));
+            value += term.startsWith("-") ? -v : term.startsWith("|") ? Math.abs(v) : v;
         }
         double spread = sigma.isEmpty() ? Double.NaN : debrief.at(sigma).asDouble(Double.NaN);
-        return figures.add(new Line(), Measure.valueOf(form), value, spread).toString();
+        // Numbers are rounded to the fourth decimal, times to the millisecond.
+        double open = first(debrief).isTextual() ? 1e-3 : 1e-4;
+        Set<String> readings = new HashSet<>();
+        for (double v : new double[] {value - open, value, value + open}) {
+            for (double s : new double[] {spread - open, spread, spread + open}) {
+                readings.add(
+                        figures.add(new Line(), Measure.valueOf(form), v, s).toString());
+            }
+        }
+        return readings;
+    }
+
+    private JsonNode first(JsonNode debrief) {
+        return debrief.at(from.split(" ", -1)[0].replaceFirst("^\\|", ""));
+    }
+
+    /** A number, or an instant in seconds. */
+    private static double number(JsonNode node) {
+        return node.isTextual()
+                ? Instant.parse(node.asText()).toEpochMilli() / 1e3
+                : node.asDouble(Double.NaN);
     }
 
     /** Differences carry a plus, which a value of the file does not. */
