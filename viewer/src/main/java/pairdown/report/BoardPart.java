@@ -14,7 +14,6 @@ import pairdown.report.ReportModel.FindingRow;
 import pairdown.report.ReportModel.FlyerLine;
 import pairdown.report.ReportModel.HeightPart;
 import pairdown.report.ReportModel.TimedPicture;
-import pairdown.units.Unit;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
@@ -34,6 +33,7 @@ final class BoardPart {
     private static final int FINDINGS_TIGHT = 5;
     private static final int NOTES = 3;
     private static final int CLOSING_CURVES = 4;
+    private static final int PERCENT = 100;
 
     private final Debrief debrief;
     private final List<Mark> marks;
@@ -118,7 +118,7 @@ final class BoardPart {
                                 Measure.HEIGHT,
                                 amount_m,
                                 "/heightUse/" + from + " -/heightUse/" + to),
-                        (int) Math.round(Unit.PERCENT.fromBase(share)),
+                        (int) Math.round(PERCENT * share),
                         key));
     }
 

@@ -34,6 +34,7 @@ final class BoardPicture {
                         Prose.words(nearest.get().flyer()),
                         Prose.of(facts.clock(closest.time_s(), at + "/closest/time")));
         return pictures.order(new View(closest.time_s(), Vantage.of(side), 1))
-                .thenApply(image -> image.map(i -> new TimedPicture(Jpeg.uri(Jpeg.grey(i)), caption)));
+                .thenApply(
+                        image -> image.map(i -> new TimedPicture(Jpeg.uri(Jpeg.grey(i)), caption)));
     }
 }

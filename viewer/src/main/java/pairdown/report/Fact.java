@@ -9,8 +9,9 @@ package pairdown.report;
  *     where it is a sum or a difference; led by {@code |} where its sign is told in words; empty
  *     where the text stands for a missing value or for no value
  * @param sigma JSON pointer to its standard deviation; empty where none is shown
- * @param form how the value becomes the text: a measure's name, {@code TIME}, {@code COUNT},
- *     {@code BARE} and {@code TENTHS} for a number to the whole or the tenth, the beginning of the key of a word, or {@code WORDS} where there is no value
+ * @param form how the value becomes the text: a measure's name, {@code TIME}, {@code COUNT}, {@code
+ *     BARE} and {@code TENTHS} for a number to the whole or the tenth, the beginning of the key of
+ *     a word, or {@code WORDS} where there is no value
  */
 public record Fact(String shown, String from, String sigma, String form) {
     static final String TIME = "TIME";

@@ -113,10 +113,7 @@ final class Facts {
                         Measure.DURATION,
                         Math.max(0, w.duration_s() - w.shorter_s()),
                         from + "-" + at + "/shorter_s"),
-                of(
-                        Measure.DURATION,
-                        w.duration_s() + w.longer_s(),
-                        from + "+" + at + "/longer_s"));
+                of(Measure.DURATION, w.duration_s() + w.longer_s(), from + "+" + at + "/longer_s"));
     }
 
     /** A text of the bundle with figures, or sentences of figures, in its places. */

@@ -106,14 +106,12 @@ final class PairPart {
 
     private Prose anchored(Approach a) {
         return facts.prose(
-                "report.pair.anchored",
-                estimate(a.separation_m(), "/anchoredClosest/separation"));
+                "report.pair.anchored", estimate(a.separation_m(), "/anchoredClosest/separation"));
     }
 
     /** Value and sigma stand side by side in the file. */
     private Prose estimate(Estimate e, String name) {
-        return Prose.of(
-                facts.of(Measure.DISTANCE, e, at + name + "_m", at + name + "Sigma_m"));
+        return Prose.of(facts.of(Measure.DISTANCE, e, at + name + "_m", at + name + "Sigma_m"));
     }
 
     private Prose clock(double t_s, String name) {
@@ -155,8 +153,7 @@ final class PairPart {
                 seconds(w.duration_s(), "/matched/longest_s"),
                 Prose.of(range.get(0)),
                 Prose.of(range.get(1)),
-                Prose.of(
-                        facts.of(Measure.DISTANCE, w.separation_m(), window + "/separation_m")),
+                Prose.of(facts.of(Measure.DISTANCE, w.separation_m(), window + "/separation_m")),
                 Prose.of(facts.word("ended.", w.endedBy().key(), window + "/endedBy")));
     }
 
@@ -175,8 +172,7 @@ final class PairPart {
 
     private Prose gate(GateHeld g) {
         Prose planned =
-                Prose.of(
-                        facts.of(Measure.DISTANCE, g.planned_m(), at + "/gateHeld/planned_m"));
+                Prose.of(facts.of(Measure.DISTANCE, g.planned_m(), at + "/gateHeld/planned_m"));
         if (g.verdict() == GateHeld.Verdict.NO_DATA) {
             return facts.prose("report.pair.gateUnknown", planned);
         }
@@ -208,10 +204,7 @@ final class PairPart {
     private List<WindowRow> windows() {
         List<WindowRow> rows = new ArrayList<>();
         for (int i = 0; i < pair.matched().windows().size(); i++) {
-            rows.add(
-                    window(
-                            pair.matched().windows().get(i),
-                            at + "/matched/windows/" + i));
+            rows.add(window(pair.matched().windows().get(i), at + "/matched/windows/" + i));
         }
         return rows;
     }
@@ -240,10 +233,8 @@ final class PairPart {
                             "report.pair.exceedance",
                             Prose.of(facts.clock(e.span().start_s(), from + "/start")),
                             Prose.of(facts.duration(e.span(), from)),
-                            Prose.of(
-                                    facts.of(Measure.CLOSURE, e.worst_mps(), from + "/worst_mps")),
-                            Prose.of(
-                                    facts.of(Measure.CLOSURE, e.limit_mps(), from + "/limit_mps")),
+                            Prose.of(facts.of(Measure.CLOSURE, e.worst_mps(), from + "/worst_mps")),
+                            Prose.of(facts.of(Measure.CLOSURE, e.limit_mps(), from + "/limit_mps")),
                             Prose.of(
                                     facts.of(
                                             Measure.DISTANCE,

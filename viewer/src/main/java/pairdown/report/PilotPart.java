@@ -83,8 +83,7 @@ final class PilotPart {
             Episode e = tail.episodes().get(i);
             String from = AT + "episodes/" + i;
             List<Fact> parts = new ArrayList<>(episode(e, from).parts());
-            e.precededBy()
-                    .ifPresent(l -> add(parts, link("preceded", l, from + "/precededBy")));
+            e.precededBy().ifPresent(l -> add(parts, link("preceded", l, from + "/precededBy")));
             e.endedAfter().ifPresent(l -> add(parts, link("ended", l, from + "/endedAfter")));
             said.add(new Prose(parts));
         }

@@ -115,6 +115,17 @@ class SampleDebriefTest {
     }
 
     @Test
+    void thePartsOfTheHeightAreAsWideAsTheirShares() {
+        Matcher part =
+                Pattern.compile("<td class=\"\\w+\" style=\"width: (\\d+)%\">").matcher(report);
+        int sum_pct = 0;
+        while (part.find()) {
+            sum_pct += Integer.parseInt(part.group(1));
+        }
+        assertEquals(100, sum_pct, 2);
+    }
+
+    @Test
     void noSentenceOnAPairHasANumberThatIsNotTraced() {
         Matcher pair =
                 Pattern.compile("(?s)<section class=\"pair.*?(<div class=\"pictures\">)")

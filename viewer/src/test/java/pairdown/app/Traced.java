@@ -46,8 +46,7 @@ record Traced(String shown, String from, String sigma, String form) {
         }
         return switch (form) {
             case "TIME" -> Set.of(first.asText().substring(11, 23));
-            case "COUNT" ->
-                    Set.of(String.valueOf(first.isArray() ? first.size() : first.asLong()));
+            case "COUNT" -> Set.of(String.valueOf(first.isArray() ? first.size() : first.asLong()));
             case "BARE" -> Set.of(String.format(words.locale(), "%.0f", first.asDouble()));
             case "TENTHS" -> Set.of(String.format(words.locale(), "%.1f", first.asDouble()));
             default ->
@@ -69,8 +68,7 @@ record Traced(String shown, String from, String sigma, String form) {
         Set<String> readings = new HashSet<>();
         for (double v : new double[] {value - open, value, value + open}) {
             for (double s : new double[] {spread - open, spread, spread + open}) {
-                readings.add(
-                        figures.add(new Line(), Measure.valueOf(form), v, s).toString());
+                readings.add(figures.add(new Line(), Measure.valueOf(form), v, s).toString());
             }
         }
         return readings;
