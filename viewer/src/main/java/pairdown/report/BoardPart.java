@@ -35,6 +35,9 @@ final class BoardPart {
     private static final int CLOSING_CURVES = 4;
     private static final int PERCENT = 100;
 
+    /** A part of the bar this wide has room for its name. */
+    private static final double NAMED_SHARE = 0.15;
+
     private final Debrief debrief;
     private final List<Mark> marks;
     private final Words words;
@@ -119,6 +122,7 @@ final class BoardPart {
                                 amount_m,
                                 "/heightUse/" + from + " -/heightUse/" + to),
                         (int) Math.round(PERCENT * share),
+                        share >= NAMED_SHARE,
                         key));
     }
 

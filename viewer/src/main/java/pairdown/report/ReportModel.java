@@ -102,8 +102,12 @@ public record ReportModel(
             Fact time,
             String reason) {}
 
-    /** A part of the height from exit to break-off and what it was used for. */
-    public record HeightPart(String name, Fact amount, int share_pct, String look) {}
+    /**
+     * A part of the height from exit to break-off and what it was used for.
+     *
+     * @param named whether its name fits into its share of the bar, else it stands below
+     */
+    public record HeightPart(String name, Fact amount, int share_pct, boolean named, String look) {}
 
     /** One pair for the coach. */
     public record PairSection(
