@@ -30,10 +30,37 @@ final class Leaving {
     /** When the separation first opened lastingly faster than a break-off, after the last match. */
     static OptionalDouble breakOff_s(Matched matched, PairRows rows, PairSettings settings) {
         List<MatchedWindow> windows = matched.windows();
-        if (windows.isEmpty()) {
-            return OptionalDouble.empty();
+        return windows.isEmpty()
+                ? OptionalDouble.empty()
+                : opening_s(windows.get(windows.size() - 1).span().end_s(), rows, settings);
+    }
+
+    /**
+     * Until when a flyer joins, and so a closing limit applies: the break-off or, with no match,
+     * the first such opening after its closest approach once it flies; the last row where there is
+     * neither.
+     */
+    static double joinsUntil_s(Matched matched, PairRows rows, PairSettings settings) {
+        OptionalDouble until_s =
+                matched.windows().isEmpty()
+                        ? opening_s(nearest_s(rows, settings.settled_s()), rows, settings)
+                        : breakOff_s(matched, rows, settings);
+        return until_s.orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** When the separation was least, from some time after the exit. */
+    private static double nearest_s(PairRows rows, double settled_s) {
+        int best = rows.rowAtOrAfter(rows.start_s + settled_s);
+        for (int i = best; i < rows.size; i++) {
+            if (Double.isNaN(rows.separation_m[best])
+                    || rows.separation_m[i] < rows.separation_m[best]) {
+                best = i;
+            }
         }
-        double after_s = windows.get(windows.size() - 1).span().end_s();
+        return best < rows.size ? rows.time_s[best] : rows.last_s();
+    }
+
+    private static OptionalDouble opening_s(double after_s, PairRows rows, PairSettings settings) {
         double[] margin = new double[rows.size];
         for (int i = 0; i < rows.size; i++) {
             margin[i] =

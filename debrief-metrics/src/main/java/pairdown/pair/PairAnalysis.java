@@ -50,7 +50,7 @@ public final class PairAnalysis {
                                 List.of("positions alone are no measure of matched speeds"));
         refusals.addAll(matched.refusals());
         OptionalDouble breakOff_s = Leaving.breakOff_s(matched, rows, settings);
-        double[] limit_mps = limits_mps(rows, breakOff_s.orElse(Double.POSITIVE_INFINITY));
+        double[] limit_mps = limits_mps(rows, Leaving.joinsUntil_s(matched, rows, settings));
         List<Touch> touch = touch(rows);
         Optional<RelativeMotion> anchored =
                 TouchAnchors.anchored(input, motion, touch, settings, refusals);
@@ -133,7 +133,7 @@ public final class PairAnalysis {
 
     /**
      * The closing limit by row; NaN where there is no gap or the data can't show it, and once the
-     * two have broken off: after that nobody joins, and the lead may well fly back over the flyer.
+     * flyer has left: after that nobody joins, and the lead may well fly back over the flyer.
      */
     private double[] limits_mps(PairRows rows, double until_s) {
         ClosingLimit limit = new ClosingLimit(input.limits().closure());

@@ -21,6 +21,8 @@ package pairdown.pair;
  * @param overFor_s … for this long
  * @param breakOff_mps separation opening faster than this after the last match is a break-off
  * @param breakOffFor_s for at least this long, so that noise is none
+ * @param settled_s a flyer that never matched has its closest approach from this long after its
+ *     exit
  */
 public record PairSettings(
         double rows_Hz,
@@ -36,6 +38,7 @@ public record PairSettings(
         double overFor_s,
         double breakOff_mps,
         double breakOffFor_s,
+        double settled_s,
         Match match,
         Contact touch) {
 
@@ -54,6 +57,7 @@ public record PairSettings(
                     0.5,
                     3,
                     0.3,
+                    8,
                     Match.DEFAULT,
                     Contact.DEFAULT);
 

@@ -362,4 +362,30 @@ class LimitCheckTest {
         assertEquals(Outcome.CLEAR, f.outcome());
         assertTrue(f.time_s().orElseThrow() < pair.breakOff_s().orElseThrow(), f::toString);
     }
+
+    /** Goes by too fast, never matched; a minute later the lead comes back faster still. */
+    @Test
+    void withNoMatchAClosingLimitIsJudgedUntilTheFlyerHasGoneBy() {
+        Vec3 slot_m = new Vec3(-6.2, 0.4, 0.9);
+        KnownMotion flyer =
+                KnownMotion.of(
+                        END_S,
+                        10,
+                        t_s ->
+                                Scene.TOP_M
+                                        .plus(Scene.DIVE_MPS.times(t_s))
+                                        .plus(slot_m)
+                                        .plus(new Vec3(0, gone_m(t_s), 0)));
+        PairDebrief pair = PairAnalysis.analyse(Scene.input(at(Vec3.ZERO), flyer));
+        assertEquals(0, pair.matched().total_s());
+        Finding f = only(check(Limits.NONE, List.of(), List.of(pair)), "closure");
+        assertEquals(Outcome.EXCEEDED, f.outcome());
+        assertTrue(f.time_s().orElseThrow() < 20, f::toString);
+        assertEquals(6.5, f.value().orElseThrow(), 0.6);
+        assertTrue(pair.breakOff_s().isEmpty());
+    }
+
+    private static double gone_m(double t_s) {
+        return t_s < 35 ? 7 * (t_s - 20) : 105 - 40 * (t_s - 35);
+    }
 }
