@@ -13,6 +13,8 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -122,5 +124,66 @@ class SeasonVerbTest {
         assertEquals(
                 ExitStatus.OUTPUT,
                 Main.run("season", folder.toString(), "--out", taken.toString()));
+    }
+
+    /**
+     * Files stand where the cache's and the results' folders would: nobody can write there, not
+     * even one to whom permissions do not apply.
+     */
+    @Test
+    void aShareThatCantBeWrittenIsReadAndResultsGoElsewhere(@TempDir Path mine) throws Exception {
+        sample("01");
+        Files.writeString(folder.resolve(".pairdown"), "in the way");
+        Files.writeString(folder.resolve("season"), "in the way");
+        String home = System.getProperty("user.home");
+        try {
+            System.setProperty("user.home", mine.toString());
+            Said refused = Said.by("season", folder);
+            assertEquals(ExitStatus.OUTPUT, refused.status());
+            assertEquals(1, refused.errLines().size(), refused.err());
+            assertTrue(refused.err().contains("another place"), refused.err());
+            Path out = mine.resolve("results");
+            for (int i = 0; i < 2; i++) {
+                Said done = Said.by("season", folder, "--out", out);
+                assertEquals(ExitStatus.DONE, done.status(), done.err());
+                assertTrue(Files.size(out.resolve("season.html")) > 0);
+            }
+        } finally {
+            System.setProperty("user.home", home);
+        }
+        assertEquals(Set.of(".pairdown", "01", "season"), Set.copyOf(List.of(namesIn(folder))));
+        assertEquals("in the way", Files.readString(folder.resolve(".pairdown")));
+    }
+
+    private static String[] namesIn(Path place) throws IOException {
+        try (Stream<Path> files = Files.list(place)) {
+            return files.map(f -> f.getFileName().toString()).toArray(String[]::new);
+        }
+    }
+
+    /** Two people, one shared folder, the same moment. */
+    @Test
+    void twoAtOnceLeaveWholeResults() throws Exception {
+        sample("01");
+        sample("02");
+        List<Integer> statuses =
+                IntStream.range(0, 4)
+                        .parallel()
+                        .mapToObj(i -> Main.run("season", folder.toString()))
+                        .toList();
+        assertEquals(List.of(0, 0, 0, 0), statuses);
+        Path out = folder.resolve("season");
+        JsonNode json = new JsonMapper().readTree(out.resolve("season.json").toFile());
+        assertEquals(2, json.path("attempts").size());
+        assertTrue(Files.readString(out.resolve("season.html")).contains("</html>"));
+        assertEquals(
+                Set.of(
+                        ".made-from",
+                        "attempts.csv",
+                        "flyers.csv",
+                        "season.html",
+                        "season.json",
+                        "segments.csv"),
+                Set.copyOf(List.of(namesIn(out))));
     }
 }
