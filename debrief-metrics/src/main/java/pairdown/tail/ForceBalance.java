@@ -118,7 +118,7 @@ record ForceBalance(
             double balance =
                     Math.hypot(
                             weight_N * Math.hypot(sink, mass) / (q_Pa * disc_m2),
-                            idle.sigma_m2() / disc_m2);
+                            idle.sigma_m2(flap[i]) / disc_m2);
             sigma[i] = Math.hypot(balance, speed);
             otherFlap |= coefficient[i] > 0.3 && idle.flapDistance_deg(flap[i]) > FLAP_REACH_DEG;
         }

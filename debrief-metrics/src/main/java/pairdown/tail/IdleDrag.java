@@ -29,9 +29,11 @@ public record IdleDrag(
     }
 
     /**
-     * Drag area (m²) with the flap at about {@code flap_deg}; NaN for a flap that is not logged.
+     * Drag area (m²) with the flap at about {@code flap_deg}, NaN for a flap that is not logged;
+     * and one standard deviation of it, which is that of the scatter where only one stretch of air
+     * was met.
      */
-    public record FlapArea(double flap_deg, double area_m2) {}
+    public record FlapArea(double flap_deg, double area_m2, double sigma_m2) {}
 
     /**
      * Drag (N).
@@ -49,6 +51,11 @@ public record IdleDrag(
     public double flapDistance_deg(double flap_deg) {
         double away = Math.abs(nearest(flap_deg).flap_deg() - flap_deg);
         return Double.isFinite(away) ? away : 0;
+    }
+
+    /** One standard deviation of the drag area at an instant: the area's own and the scatter. */
+    double sigma_m2(double flap_deg) {
+        return Math.hypot(nearest(flap_deg).sigma_m2(), sigma_m2);
     }
 
     private double area_m2(double flap_deg) {

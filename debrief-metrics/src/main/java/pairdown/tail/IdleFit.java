@@ -14,6 +14,9 @@ import pairdown.track.Channel;
  * or a late lever does not move them.
  */
 final class IdleFit {
+    /** Rising and sinking air, which the balance takes for drag, lasts about so long. */
+    private static final double SAME_AIR_S = 5;
+
     private IdleFit() {}
 
     /** An idle sample: drag over q, and lift over q squared. */
@@ -44,7 +47,12 @@ final class IdleFit {
         byFlap.values().removeIf(samples -> samples.size() < least);
         return byFlap.isEmpty()
                 ? Optional.empty()
-                : Optional.of(fit(byFlap, signals.has(Channel.FLAP), settings.force()));
+                : Optional.of(
+                        fit(
+                                byFlap,
+                                signals.has(Channel.FLAP),
+                                signals.grid().step_s(),
+                                settings.force()));
     }
 
     private static boolean[] idle(Signals signals, AirData air, TailSettings settings) {
@@ -52,11 +60,15 @@ final class IdleFit {
         double[] lever = signals.column(Channel.POWER_LEVER);
         boolean[] near = new boolean[lever.length];
         for (int i = 0; i < near.length; i++) {
-            near[i] = Math.abs(lever[i]) <= force.idleLever_pct() && air.flying(i, settings.data());
+            // Level with the ground is a flare or a roll on wheels, which brake as well.
+            near[i] =
+                    Math.abs(lever[i]) <= force.idleLever_pct()
+                            && air.flying(i, settings.data())
+                            && air.sink_mps()[i] > force.leastIdleSink_mps();
         }
         boolean[] settled = new boolean[near.length];
         int settle = signals.grid().steps(force.idleSettle_s());
-        int edge = signals.grid().steps(settings.data().airSmoothing_s() * 2);
+        int edge = signals.grid().steps(settings.data().airSmoothing_s());
         for (Masks.Run run : Masks.runs(near)) {
             for (int i = run.from() + settle; i <= run.to() - edge; i++) {
                 settled[i] = true;
@@ -66,26 +78,42 @@ final class IdleFit {
     }
 
     private static IdleDrag fit(
-            Map<Long, List<Sample>> byFlap, boolean flapLogged, TailSettings.Force settings) {
+            Map<Long, List<Sample>> byFlap,
+            boolean flapLogged,
+            double step_s,
+            TailSettings.Force settings) {
         List<Sample> all = byFlap.values().stream().flatMap(List::stream).toList();
         double lowest = all.stream().mapToDouble(Sample::airspeed_mps).min().orElseThrow();
         double highest = all.stream().mapToDouble(Sample::airspeed_mps).max().orElseThrow();
         double lift = highest >= settings.leastSpeedSpread() * lowest ? liftTerm(byFlap) : 0;
         List<IdleDrag.FlapArea> areas = new ArrayList<>();
-        List<Double> scatter = new ArrayList<>();
+        List<Double> off = new ArrayList<>();
+        byFlap.values()
+                .forEach(
+                        samples -> {
+                            double middle = median(samples, lift);
+                            samples.forEach(
+                                    s -> off.add(s.area_m2() - lift * s.lift_m4() - middle));
+                        });
+        double scatter =
+                Robust.sigma(off.stream().mapToDouble(d -> d).toArray()).orElse(Double.NaN);
         byFlap.forEach(
                 (bin, samples) -> {
-                    double[] area =
-                            samples.stream()
-                                    .mapToDouble(s -> s.area_m2() - lift * s.lift_m4())
-                                    .toArray();
-                    double median = Robust.median(area).orElseThrow();
                     double flap_deg = flapLogged ? bin * settings.flapBin_deg() : Double.NaN;
-                    areas.add(new IdleDrag.FlapArea(flap_deg, median));
-                    scatter.add(Robust.sigma(area).orElseThrow());
+                    double apart = Math.max(1, samples.size() * step_s / SAME_AIR_S);
+                    areas.add(
+                            new IdleDrag.FlapArea(
+                                    flap_deg, median(samples, lift), scatter / Math.sqrt(apart)));
                 });
-        double sigma = scatter.stream().mapToDouble(s -> s).max().orElseThrow();
-        return new IdleDrag(areas, lift, lowest, highest, all.size(), sigma);
+        return new IdleDrag(areas, lift, lowest, highest, all.size(), scatter);
+    }
+
+    private static double median(List<Sample> samples, double lift) {
+        return Robust.median(
+                        samples.stream()
+                                .mapToDouble(s -> s.area_m2() - lift * s.lift_m4())
+                                .toArray())
+                .orElseThrow();
     }
 
     /**

@@ -47,6 +47,7 @@ public record TailSettings(
      * @param idleLever_pct the lever within this of 0 is idle
      * @param idleSettle_s after the lever comes to idle, torque and blade need this long
      * @param leastIdle_s less time at idle in all gives no baseline
+     * @param leastIdleSink_mps a slower sink at idle is a flare, a roll or not yet a descent
      * @param leastSpeedSpread greatest over least airspeed at idle from which on the lift term can
      *     be told from the drag area
      * @param flapBin_deg flap settings closer than this are one
@@ -61,6 +62,7 @@ public record TailSettings(
             double idleLever_pct,
             double idleSettle_s,
             double leastIdle_s,
+            double leastIdleSink_mps,
             double leastSpeedSpread,
             double flapBin_deg,
             double airspeedSigma_mps,
@@ -69,7 +71,7 @@ public record TailSettings(
             double usualMass_kg,
             double usualMassSigma) {
         public static final Force DEFAULT =
-                new Force(2.8, 3, 2, 5, 1.15, 4, 0.4, 0.3, 0.03, 2300, 0.25);
+                new Force(2.8, 3, 1.5, 1, 2, 1.15, 4, 0.4, 0.3, 0.03, 2300, 0.25);
     }
 
     /**

@@ -16,6 +16,9 @@ import pairdown.track.UnusableInputException;
  * miss, for each kind of recorder.
  */
 final class DiveStudy {
+    /** The simulated propeller's at idle: a drag area of 0.55 m² over its disc of 2.8 m. */
+    private static final double IDLE_COEFFICIENT = 0.55 / (Math.PI * 2.8 * 2.8 / 4);
+
     private DiveStudy() {}
 
     public static void main(String[] args) throws UnusableInputException {
@@ -53,14 +56,18 @@ final class DiveStudy {
                 .ifPresent(s -> coefficient(score, s, truth, ahead_s));
     }
 
-    /** Error of Tc′ as a share, over all of the dive in which it was more than a half. */
+    /**
+     * Error of Tc′ as a share, median over all of the dive in which it was more than a half. The
+     * truth is all of the propeller's braking, the analysis's Tc′ what goes beyond idle.
+     */
     private static void coefficient(TailScore score, Series found, Truth truth, double ahead_s) {
         TrueTail tail = truth.tail().orElseThrow();
         List<Double> share = new ArrayList<>();
         for (int i = 0; i < tail.diving().length; i += 50) {
             double true_s = truth.body("lead").motion().time_s(i);
             if (tail.diving()[i] && tail.coefficient()[i] > 0.5) {
-                share.add(found.at(true_s + ahead_s) / tail.coefficient()[i] - 1);
+                double beyondIdle = tail.coefficient()[i] - IDLE_COEFFICIENT;
+                share.add(found.at(true_s + ahead_s) / beyondIdle - 1);
             }
         }
         if (!share.isEmpty()) {
