@@ -6,6 +6,7 @@ import java.util.List;
 import pairdown.panel.Board;
 import pairdown.replay.Desk;
 import pairdown.replay.Recording;
+import pairdown.scene.Blueprint;
 import pairdown.season.AttemptSummary;
 import pairdown.season.Season;
 import pairdown.words.Words;
@@ -13,10 +14,11 @@ import pairdown.words.Words;
 /** What a person's wish to open something led to. */
 sealed interface Found permits Found.Ready, Found.Attempts {
     /** An attempt with all that can be made of it without a window. */
-    record Ready(Loaded loaded, Recording recording, Board board) implements Found {
+    record Ready(Loaded loaded, Blueprint blueprint, Board board) implements Found {
         static Ready of(Loaded loaded, Words words) {
             Recording recording = Recording.of(loaded.debrief());
-            return new Ready(loaded, recording, new Board(recording, words));
+            return new Ready(
+                    loaded, Blueprint.of(recording, loaded.relief()), new Board(recording, words));
         }
     }
 

@@ -19,10 +19,10 @@ import pairdown.panel.Operator;
 import pairdown.panel.Panels;
 import pairdown.replay.Alignment;
 import pairdown.replay.Desk;
-import pairdown.replay.Moment;
-import pairdown.replay.Recording;
 import pairdown.replay.ViewState;
+import pairdown.scene.Blueprint;
 import pairdown.scene.Diorama;
+import pairdown.scene.Overlay;
 import pairdown.settings.PanelKind;
 import pairdown.settings.SettingsFile;
 import pairdown.settings.ViewerSettings;
@@ -45,8 +45,8 @@ final class ReplayDesk implements AutoCloseable {
     private final Operator operator;
     private final Opening<Found> opening;
     private final Front front;
-    private Optional<Loaded> shown = Optional.empty();
-    private Optional<Moment> ghost = Optional.empty();
+    private Optional<Found.Ready> shown = Optional.empty();
+    private Optional<Debrief> ghost = Optional.empty();
     private GhostChoice choice;
 
     /**
@@ -102,19 +102,35 @@ final class ReplayDesk implements AutoCloseable {
         return opening.poll(state);
     }
 
+    /**
+     * A scene on its way into the card's memory, while what was shown before is shown on.
+     *
+     * @param takeUp to be run as it is shown
+     */
+    record Coming(Diorama diorama, Runnable takeUp) {}
+
     /** Sets an attempt up to be seen. */
-    Diorama show(Found.Ready ready, Shaders shaders) {
+    Coming show(Found.Ready ready, Shaders shaders) {
+        Blueprint blueprint = ready.blueprint();
+        ViewState view = new ViewState(ready.loaded().debrief());
+        view.playback().seek(blueprint.recording().middle_s() - LEAD_IN_S);
+        return new Coming(
+                new Diorama(shaders, blueprint, view, Optional.empty()), () -> takeUp(ready, view));
+    }
+
+    private void takeUp(Found.Ready ready, ViewState view) {
         Loaded loaded = ready.loaded();
-        Recording recording = ready.recording();
-        shown = Optional.of(loaded);
+        shown = Optional.of(ready);
         ghost = Optional.empty();
-        ViewState view = new ViewState(loaded.debrief());
-        view.playback().seek(recording.middle_s() - LEAD_IN_S);
         panels.show(ready.board(), view, operator);
         front.opened(loaded.folder());
         state.shows(Optional.of(absolute(loaded)), Optional.empty());
         tell(loaded.complaints());
-        return new Diorama(shaders, recording, view, loaded.relief(), Optional.empty());
+    }
+
+    /** What the window is called by what it shows. */
+    Optional<String> title() {
+        return shown.map(r -> "Pairdown: " + r.loaded().debrief().attempt().id());
     }
 
     /** Shows what is wrong, a line for each. */
@@ -148,7 +164,7 @@ final class ReplayDesk implements AutoCloseable {
      *
      * @return the scene without it, where it was laid over
      */
-    Optional<Diorama> overlay(int number, Diorama current, Shaders shaders) {
+    Optional<Coming> overlay(int number, Diorama current, Shaders shaders) {
         if (number < 0 || number >= state.season().size()) {
             return Optional.empty();
         }
@@ -157,38 +173,44 @@ final class ReplayDesk implements AutoCloseable {
             opening.overlay(folder);
             return Optional.empty();
         }
-        ghost = Optional.empty();
-        state.shows(state.shown(), Optional.empty());
-        return Optional.of(again(current, shaders, Optional.empty()));
+        return again(
+                current,
+                shaders,
+                Optional.empty(),
+                () -> {
+                    ghost = Optional.empty();
+                    state.shows(state.shown(), Optional.empty());
+                });
     }
 
     /** Sets a second attempt up over the one shown; empty if the two share no moment. */
-    Optional<Diorama> overlay(Found.Ready ready, Diorama current, Shaders shaders) {
+    Optional<Coming> overlay(Found.Ready ready, Diorama current, Shaders shaders) {
         Loaded other = ready.loaded();
         Debrief first = current.moment().debrief();
         Optional<GhostChoice> possible = choice.orNext(first, other.debrief());
-        if (possible.isEmpty()) {
+        Optional<Alignment> alignment = possible.flatMap(p -> p.alignment(first, other.debrief()));
+        if (alignment.isEmpty()) {
             String what = words.get("ghost.none", other.debrief().attempt().id());
             state.tell(Optional.of(new Desk.Notice(what, true)));
             return Optional.empty();
         }
-        Moment laid = new Moment(ready.recording());
-        ghost = Optional.of(laid);
         choice = possible.get();
-        state.shows(state.shown(), Optional.of(absolute(other)));
-        tellAlignment(first, laid);
-        return choice.alignment(first, other.debrief())
-                .map(a -> again(current, shaders, Optional.of(new Moment.Ghost(laid, a))));
+        return again(
+                current,
+                shaders,
+                Optional.of(new Overlay(ready.blueprint(), alignment.get())),
+                () -> {
+                    ghost = Optional.of(other.debrief());
+                    state.shows(state.shown(), Optional.of(absolute(other)));
+                    tellAlignment(first, other.debrief());
+                });
     }
 
     /** The same attempt seen as before, with another ghost or none. */
-    private Diorama again(Diorama current, Shaders shaders, Optional<Moment.Ghost> over) {
-        return new Diorama(
-                shaders,
-                current.moment().recording(),
-                current.view(),
-                shown.flatMap(Loaded::relief),
-                over);
+    private Optional<Coming> again(
+            Diorama current, Shaders shaders, Optional<Overlay> over, Runnable takeUp) {
+        return shown.map(Found.Ready::blueprint)
+                .map(b -> new Coming(new Diorama(shaders, b, current.view(), over), takeUp));
     }
 
     private static Path absolute(Loaded loaded) {
@@ -208,7 +230,7 @@ final class ReplayDesk implements AutoCloseable {
     }
 
     private Debrief ghostDebrief(Diorama current) {
-        return ghost.map(Moment::debrief).orElse(current.moment().debrief());
+        return ghost.orElse(current.moment().debrief());
     }
 
     private void align(Diorama current, GhostChoice wished) {
@@ -216,8 +238,7 @@ final class ReplayDesk implements AutoCloseable {
             state.tell(Optional.of(new Desk.Notice(words.get("ghost.how"), false)));
             return;
         }
-        Optional<Alignment> alignment =
-                wished.alignment(current.moment().debrief(), ghost.get().debrief());
+        Optional<Alignment> alignment = wished.alignment(current.moment().debrief(), ghost.get());
         if (alignment.isEmpty()) {
             state.tell(Optional.of(new Desk.Notice(words.get("ghost.no-gap"), true)));
             return;
@@ -227,11 +248,11 @@ final class ReplayDesk implements AutoCloseable {
         tellAlignment(current.moment().debrief(), ghost.get());
     }
 
-    private void tellAlignment(Debrief first, Moment laid) {
+    private void tellAlignment(Debrief first, Debrief laid) {
         Figures figures = new Figures(settings().units(), words.locale());
         String gap = figures.text(Measure.DISTANCE, choice.gap_m(first));
         String on = words.get("ghost.on." + choice.on().key(), gap);
-        String what = words.get("ghost.laid", laid.debrief().attempt().id(), on);
+        String what = words.get("ghost.laid", laid.attempt().id(), on);
         state.tell(Optional.of(new Desk.Notice(what, false)));
     }
 
@@ -240,9 +261,10 @@ final class ReplayDesk implements AutoCloseable {
         if (shown.isEmpty()) {
             return;
         }
-        Debrief debrief = shown.get().debrief();
+        Debrief debrief = shown.get().loaded().debrief();
         String time = NAME_TIME.format(debrief.axis().instant(t_s));
-        Path file = shown.get().folder().resolve("debrief").resolve("replay-" + time + ".png");
+        Path file =
+                shown.get().loaded().folder().resolve("debrief").resolve("replay-" + time + ".png");
         try {
             WholeFile.write(file, to -> ImageIO.write(pixels.toImage(), "png", to.toFile()));
             state.tell(Optional.of(new Desk.Notice(words.get("picture.kept", "" + file), false)));

@@ -42,6 +42,7 @@ final class ReplayLoop implements AutoCloseable {
     private final SceneDrag drag = new SceneDrag();
     private final Playback nothing = new Playback(new Span(0, 1));
     private Optional<Diorama> diorama = Optional.empty();
+    private Optional<ReplayDesk.Coming> coming = Optional.empty();
     private Optional<Moment> moment = Optional.empty();
     private List<String> names = List.of();
     private @Nullable ViewerSettings drawnWith;
@@ -80,7 +81,9 @@ final class ReplayLoop implements AutoCloseable {
 
     /** Shows an attempt from now on, beginning some seconds before the moment it is about. */
     void show(Found.Ready ready) {
-        replace(desk.show(ready, shaders));
+        ReplayDesk.Coming next = desk.show(ready, shaders);
+        next.diorama().uploadAll();
+        replace(next);
     }
 
     /**
@@ -92,11 +95,12 @@ final class ReplayLoop implements AutoCloseable {
         desk.begin(attempts, problem);
     }
 
-    private void replace(Diorama next) {
+    private void replace(ReplayDesk.Coming next) {
         diorama.ifPresent(Diorama::close);
-        diorama = Optional.of(next);
-        moment = Optional.of(next.moment());
-        names = next.moment().recording().ids();
+        diorama = Optional.of(next.diorama());
+        moment = Optional.of(next.diorama().moment());
+        names = next.diorama().moment().recording().ids();
+        next.takeUp().run();
         theme = themeNow();
     }
 
@@ -151,15 +155,28 @@ final class ReplayLoop implements AutoCloseable {
     }
 
     private boolean changes() {
-        return playback().isPlaying() || diorama.map(Diorama::isMoving).orElse(false);
+        return playback().isPlaying()
+                || coming.isPresent()
+                || diorama.map(Diorama::isMoving).orElse(false);
     }
 
     private Playback playback() {
         return diorama.isPresent() ? diorama.get().view().playback() : nothing;
     }
 
-    /** Puts what was read in the background on show. */
+    /**
+     * Puts what was read in the background on show: a slice of it goes into the card's memory with
+     * each picture of what is shown until then.
+     */
     private void takeUp(Window window) {
+        if (coming.isPresent()) {
+            if (!coming.get().diorama().upload()) {
+                replace(coming.get());
+                coming = Optional.empty();
+                desk.title().ifPresent(window::setTitle);
+            }
+            return;
+        }
         Optional<Opening.Opened<Found>> opened = desk.poll();
         if (opened.isEmpty()) {
             return;
@@ -169,10 +186,9 @@ final class ReplayLoop implements AutoCloseable {
         if (found instanceof Found.Attempts attempts) {
             desk.list(attempts, diorama.isEmpty());
         } else if (found instanceof Found.Ready ready && overlay && diorama.isPresent()) {
-            desk.overlay(ready, diorama.get(), shaders).ifPresent(this::replace);
+            coming = desk.overlay(ready, diorama.get(), shaders);
         } else if (found instanceof Found.Ready ready) {
-            show(ready);
-            window.setTitle("Pairdown: " + ready.loaded().debrief().attempt().id());
+            coming = Optional.of(desk.show(ready, shaders));
         }
     }
 
@@ -263,8 +279,9 @@ final class ReplayLoop implements AutoCloseable {
             case GHOST_ALIGNMENT -> diorama.ifPresent(desk::alignNext);
             case ALIGN_ON_GAP -> diorama.ifPresent(d -> desk.alignOnGap(d, command.value()));
             case OVERLAY_ATTEMPT ->
-                    diorama.flatMap(d -> desk.overlay((int) command.value(), d, shaders))
-                            .ifPresent(this::replace);
+                    diorama.filter(d -> coming.isEmpty())
+                            .flatMap(d -> desk.overlay((int) command.value(), d, shaders))
+                            .ifPresent(c -> coming = Optional.of(c));
             default -> diorama.ifPresent(d -> ViewActions.apply(command, d));
         }
     }
@@ -272,6 +289,7 @@ final class ReplayLoop implements AutoCloseable {
     @Override
     public void close() {
         desk.close();
+        coming.ifPresent(c -> c.diorama().close());
         diorama.ifPresent(Diorama::close);
         canvas.close();
         shaders.close();

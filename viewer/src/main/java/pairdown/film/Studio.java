@@ -8,8 +8,8 @@ import pairdown.gl.OffscreenContext;
 import pairdown.gl.Pixels;
 import pairdown.gl.Shaders;
 import pairdown.gl.VectorCanvas;
-import pairdown.replay.Moment;
 import pairdown.scene.Diorama;
+import pairdown.scene.Overlay;
 import pairdown.scene.Relief;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
@@ -34,11 +34,11 @@ public final class Studio implements AutoCloseable {
             OffscreenContext context,
             Debrief debrief,
             Optional<Relief> relief,
-            Optional<Moment.Ghost> ghost) {
+            Optional<Overlay> overlay) {
         this.context = context;
         this.shaders = Shaders.ofJar();
         this.canvas = VectorCanvas.create();
-        this.diorama = new Diorama(shaders, debrief, relief, ghost);
+        this.diorama = new Diorama(shaders, debrief, relief, overlay);
     }
 
     /**
@@ -51,10 +51,10 @@ public final class Studio implements AutoCloseable {
             int width_px,
             int height_px,
             Optional<Relief> relief,
-            Optional<Moment.Ghost> ghost)
+            Optional<Overlay> overlay)
             throws NoGraphicsException {
         return new Studio(
-                OffscreenContext.open(width_px, height_px, SAMPLES, 1), debrief, relief, ghost);
+                OffscreenContext.open(width_px, height_px, SAMPLES, 1), debrief, relief, overlay);
     }
 
     /** What the pictures are of; its view may be changed at will between pictures. */

@@ -6,6 +6,7 @@ import static org.lwjgl.opengl.GL15.GL_ARRAY_BUFFER;
 import static org.lwjgl.opengl.GL15.GL_STATIC_DRAW;
 import static org.lwjgl.opengl.GL15.glBindBuffer;
 import static org.lwjgl.opengl.GL15.glBufferData;
+import static org.lwjgl.opengl.GL15.glBufferSubData;
 import static org.lwjgl.opengl.GL15.glDeleteBuffers;
 import static org.lwjgl.opengl.GL15.glGenBuffers;
 import static org.lwjgl.opengl.GL20.glEnableVertexAttribArray;
@@ -17,9 +18,9 @@ import static org.lwjgl.opengl.GL31.glDrawArraysInstanced;
 import static org.lwjgl.opengl.GL33.glVertexAttribDivisor;
 
 /**
- * Points of lines in the card's memory, uploaded once: four figures a point (place and time). Drawn
- * as one quad a segment, whose ends are a point (location 0) and the next (location 1), so any
- * stretch of the points is a line.
+ * Points of lines in the card's memory, there for good: four figures a point (place and time).
+ * Drawn as one quad a segment, whose ends are a point (location 0) and the next (location 1), so
+ * any stretch of the points is a line.
  */
 public final class Polyline implements AutoCloseable {
     /** Figures a point: x, y, z, time. */
@@ -30,17 +31,28 @@ public final class Polyline implements AutoCloseable {
     private final int array;
     private final int buffer;
 
-    public Polyline(float[] points) {
+    /** Room for points, brought by {@link #put}. */
+    public Polyline(int points) {
         array = glGenVertexArrays();
         buffer = glGenBuffers();
         glBindVertexArray(array);
         glBindBuffer(GL_ARRAY_BUFFER, buffer);
-        glBufferData(GL_ARRAY_BUFFER, points, GL_STATIC_DRAW);
+        glBufferData(GL_ARRAY_BUFFER, (long) points * STRIDE, GL_STATIC_DRAW);
         for (int i = 0; i < 2; i++) {
             glEnableVertexAttribArray(i);
             glVertexAttribDivisor(i, 1);
         }
         glBindVertexArray(0);
+    }
+
+    /**
+     * Brings points into the card's memory.
+     *
+     * @param first number of the first of them
+     */
+    public void put(int first, float[] points) {
+        glBindBuffer(GL_ARRAY_BUFFER, buffer);
+        glBufferSubData(GL_ARRAY_BUFFER, (long) first * STRIDE, points);
     }
 
     /** To be called once before {@link #draw}s in a row. */

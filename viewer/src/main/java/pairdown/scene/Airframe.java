@@ -16,6 +16,29 @@ final class Airframe {
     static final float PROPELLER_ABOVE_M = 0.0f;
     static final float PROPELLER_RADIUS_M = 1.4f;
 
+    /** All shapes of a scene, made once. */
+    record Shapes(
+            Shape leadHull,
+            Shape leadWings,
+            Shape elevator,
+            Shape rudder,
+            Shape aileron,
+            Shape flap,
+            Shape ship,
+            Shape flyer) {
+        static Shapes make() {
+            return new Shapes(
+                    Airframe.leadHull(),
+                    Airframe.leadWings(),
+                    Airframe.elevator(),
+                    Airframe.rudder(),
+                    Airframe.aileron(),
+                    Airframe.flap(),
+                    Airframe.ship(),
+                    Airframe.flyer());
+        }
+    }
+
     private static final float[] UP = {0, 0, 1};
     private static final float[] SIDE = {1, 0, 0};
 

@@ -35,24 +35,34 @@ final class Bodies implements AutoCloseable {
     private final Uniform accent;
     private final Uniform screened;
     private final Uniform opacity;
-    private final Outline.Reach leadReach =
-            new Outline.Reach(Airframe.leadHull(), Airframe.leadWings());
-    private final Outline.Reach shipReach = new Outline.Reach(Airframe.ship());
-    private final Outline.Reach flyerReach = new Outline.Reach(Airframe.flyer());
+    private final Outline.Reach leadReach;
+    private final Outline.Reach shipReach;
+    private final Outline.Reach flyerReach;
     private final Outline outline = new Outline();
-    private final Mesh leadHull = Airframe.leadHull().upload();
-    private final Mesh leadWings = Airframe.leadWings().upload();
-    private final Mesh elevator = Airframe.elevator().upload();
-    private final Mesh rudder = Airframe.rudder().upload();
-    private final Mesh aileron = Airframe.aileron().upload();
-    private final Mesh flap = Airframe.flap().upload();
-    private final Mesh ship = Airframe.ship().upload();
-    private final Mesh flyer = Airframe.flyer().upload();
+    private final Mesh leadHull;
+    private final Mesh leadWings;
+    private final Mesh elevator;
+    private final Mesh rudder;
+    private final Mesh aileron;
+    private final Mesh flap;
+    private final Mesh ship;
+    private final Mesh flyer;
     private final Matrix4f body = new Matrix4f();
     private final Matrix4f part = new Matrix4f();
     private final float[] xy = new float[2];
 
-    Bodies(Shaders shaders) {
+    Bodies(Shaders shaders, Airframe.Shapes shapes) {
+        leadReach = new Outline.Reach(shapes.leadHull(), shapes.leadWings());
+        shipReach = new Outline.Reach(shapes.ship());
+        flyerReach = new Outline.Reach(shapes.flyer());
+        leadHull = shapes.leadHull().upload();
+        leadWings = shapes.leadWings().upload();
+        elevator = shapes.elevator().upload();
+        rudder = shapes.rudder().upload();
+        aileron = shapes.aileron().upload();
+        flap = shapes.flap().upload();
+        ship = shapes.ship().upload();
+        flyer = shapes.flyer().upload();
         shader = shaders.load("bodies");
         relativeToClip = shader.uniform("relativeToClip");
         partToRelative = shader.uniform("partToRelative");

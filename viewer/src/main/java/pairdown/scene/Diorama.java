@@ -9,8 +9,6 @@ import pairdown.debrief.Debrief;
 import pairdown.gl.Canvas;
 import pairdown.gl.Shaders;
 import pairdown.replay.Camera;
-import pairdown.replay.GroundLevel;
-import pairdown.replay.Heights;
 import pairdown.replay.Moment;
 import pairdown.replay.Recording;
 import pairdown.replay.ViewState;
@@ -33,33 +31,46 @@ public final class Diorama implements AutoCloseable {
     private int splitAt_px;
 
     /**
+     * All at once, for a picture or a film.
+     *
      * @param relief terrain, where the attempt brings a tile
-     * @param ghost a second attempt laid over
+     * @param overlay a second attempt laid over
      */
     public Diorama(
-            Shaders shaders,
-            Debrief debrief,
-            Optional<Relief> relief,
-            Optional<Moment.Ghost> ghost) {
-        this(shaders, Recording.of(debrief), new ViewState(debrief), relief, ghost);
+            Shaders shaders, Debrief debrief, Optional<Relief> relief, Optional<Overlay> overlay) {
+        this(shaders, Blueprint.of(Recording.of(debrief), relief), new ViewState(debrief), overlay);
+        uploadAll();
     }
 
     /**
-     * @param view goes on from an earlier diorama of the same recording
+     * Paths are brought into the card's memory by {@link #upload}.
+     *
+     * @param view may go on from an earlier diorama of the same recording
      */
     public Diorama(
-            Shaders shaders,
-            Recording recording,
-            ViewState view,
-            Optional<Relief> relief,
-            Optional<Moment.Ghost> ghost) {
-        this.ground = relief.<Ground>map(r -> r).orElseGet(() -> GroundLevel.of(recording));
-        this.moment = new Moment(recording, ghost);
+            Shaders shaders, Blueprint blueprint, ViewState view, Optional<Overlay> overlay) {
+        this.ground = blueprint.ground();
+        this.moment = new Moment(blueprint.recording(), overlay.map(Overlay::ghost));
         this.view = view;
-        this.first = new Camera(recording, ground);
-        this.second = new Camera(recording, ground);
-        Heights heights = Heights.of(recording.debrief());
-        this.scene = new Scene(shaders, moment, ground, relief, heights);
+        this.first = new Camera(blueprint.recording(), ground);
+        this.second = new Camera(blueprint.recording(), ground);
+        this.scene = new Scene(shaders, moment, blueprint, overlay);
+    }
+
+    /**
+     * Brings a further slice of what there is to draw into the card's memory; false once all is
+     * there. A window goes on showing what it showed until then.
+     */
+    public boolean upload() {
+        return scene.upload();
+    }
+
+    /** Brings all there is to draw into the card's memory. */
+    public void uploadAll() {
+        boolean more = true;
+        while (more) {
+            more = upload();
+        }
     }
 
     public Moment moment() {

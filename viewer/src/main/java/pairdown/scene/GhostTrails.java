@@ -8,9 +8,14 @@ final class GhostTrails implements AutoCloseable {
     private final Trails paths;
     private final float[] xy = new float[2];
 
-    GhostTrails(Shaders shaders, Ghosts ghosts) {
+    GhostTrails(Shaders shaders, Ghosts ghosts, Paths paths) {
         this.ghosts = ghosts;
-        this.paths = new Trails(shaders, ghosts.moment().recording());
+        this.paths = new Trails(shaders, paths);
+    }
+
+    /** Brings a further block of points into the card's memory; false once all are there. */
+    boolean upload() {
+        return paths.upload();
     }
 
     void draw(Stage stage, Bodies bodies) {

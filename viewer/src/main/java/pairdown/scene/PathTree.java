@@ -277,12 +277,10 @@ final class PathTree {
         return points;
     }
 
-    /** All points one after the other, as their nodes count them. */
-    void copyTo(float[] into, int from) {
-        int at = from;
-        for (float[] part : parts) {
-            System.arraycopy(part, 0, into, at, part.length);
-            at += part.length;
-        }
+    /** All points one after the other, as their nodes count them; this keeps them no longer. */
+    List<float[]> takePoints() {
+        List<float[]> taken = List.copyOf(parts);
+        parts.clear();
+        return taken;
     }
 }

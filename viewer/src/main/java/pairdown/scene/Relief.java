@@ -14,6 +14,8 @@ public final class Relief implements Ground {
     private final int columns;
     private final int rows;
     private final float[] up_m;
+    private final float[] vertices;
+    private final int[] indices;
 
     /**
      * @param west_m east coordinate of the first column
@@ -38,6 +40,8 @@ public final class Relief implements Ground {
         this.columns = columns;
         this.rows = rows;
         this.up_m = up_m.clone();
+        this.vertices = vertices();
+        this.indices = indices();
     }
 
     @Override
@@ -64,37 +68,45 @@ public final class Relief implements Ground {
 
     /** Into the card's memory, with normals. */
     Mesh upload() {
-        float[] vertices = new float[columns * rows * 6];
+        return new Mesh(vertices, indices, 3, 3);
+    }
+
+    private float[] vertices() {
+        float[] made = new float[columns * rows * 6];
         int at = 0;
         for (int k = 0; k < rows; k++) {
             for (int i = 0; i < columns; i++) {
-                vertices[at++] = (float) (west_m + i * step_m);
-                vertices[at++] = (float) (south_m + k * step_m);
-                vertices[at++] = up_m[k * columns + i];
+                made[at++] = (float) (west_m + i * step_m);
+                made[at++] = (float) (south_m + k * step_m);
+                made[at++] = up_m[k * columns + i];
                 float dx = value(i + 1, k) - value(i - 1, k);
                 float dy = value(i, k + 1) - value(i, k - 1);
                 float two = (float) (2 * step_m);
                 float n = (float) Math.sqrt(dx * dx + dy * dy + two * two);
-                vertices[at++] = -dx / n;
-                vertices[at++] = -dy / n;
-                vertices[at++] = two / n;
+                made[at++] = -dx / n;
+                made[at++] = -dy / n;
+                made[at++] = two / n;
             }
         }
-        int[] indices = new int[(columns - 1) * (rows - 1) * 6];
+        return made;
+    }
+
+    private int[] indices() {
+        int[] made = new int[(columns - 1) * (rows - 1) * 6];
         int n = 0;
         for (int k = 0; k + 1 < rows; k++) {
             for (int i = 0; i + 1 < columns; i++) {
                 int a = k * columns + i;
                 int b = a + columns;
-                indices[n++] = a;
-                indices[n++] = a + 1;
-                indices[n++] = b + 1;
-                indices[n++] = a;
-                indices[n++] = b + 1;
-                indices[n++] = b;
+                made[n++] = a;
+                made[n++] = a + 1;
+                made[n++] = b + 1;
+                made[n++] = a;
+                made[n++] = b + 1;
+                made[n++] = b;
             }
         }
-        return new Mesh(vertices, indices, 3, 3);
+        return made;
     }
 
     private float value(int i, int k) {

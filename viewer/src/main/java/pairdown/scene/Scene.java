@@ -2,7 +2,6 @@ package pairdown.scene;
 
 import java.util.List;
 import java.util.Optional;
-import pairdown.camera.Ground;
 import pairdown.camera.Pose;
 import pairdown.camera.Vantage;
 import pairdown.gl.Canvas;
@@ -45,30 +44,39 @@ public final class Scene implements AutoCloseable {
     private final List<Stage> stages;
 
     /**
+     * Paths are brought into the card's memory by {@link #upload}.
+     *
      * @param moment what will be drawn; filled anew before each {@link #draw}
-     * @param ground the ground, the relief's own where there is one
      */
-    public Scene(
-            Shaders shaders,
-            Moment moment,
-            Ground ground,
-            Optional<Relief> relief,
-            Heights heights) {
-        this.heights = heights;
+    Scene(Shaders shaders, Moment moment, Blueprint blueprint, Optional<Overlay> overlay) {
+        this.heights = blueprint.heights();
         this.strokeShader = shaders.load("strokes");
         this.strokeToClip = strokeShader.uniform("relativeToClip");
         this.strokeViewport = strokeShader.uniform("viewport_px");
-        this.ground = new GroundPlane(shaders, ground, relief);
-        this.trails = new Trails(shaders, moment.recording());
-        this.bodies = new Bodies(shaders);
+        this.ground = new GroundPlane(shaders, blueprint.ground(), blueprint.relief());
+        this.trails = new Trails(shaders, blueprint.paths());
+        this.bodies = new Bodies(shaders, blueprint.shapes());
         this.propeller = new Propeller(shaders);
         List<SlotPlace> places = SlotPlace.of(moment);
         this.globes = new Globes(shaders, places);
         this.breakOff = new BreakOffPlane(shaders, heights);
         this.ghostTrails =
-                moment.ghost().map(g -> new GhostTrails(shaders, new Ghosts(g.moment())));
+                moment.ghost()
+                        .flatMap(
+                                g ->
+                                        overlay.map(
+                                                o ->
+                                                        new GhostTrails(
+                                                                shaders,
+                                                                new Ghosts(g.moment()),
+                                                                o.other().paths())));
         this.lines = List.of(new Slots(places), new Ladder(heights));
         this.stages = List.of(new Stage(strokes, moment), new Stage(strokes, moment));
+    }
+
+    /** Brings a further block of paths into the card's memory; false once all are there. */
+    boolean upload() {
+        return trails.upload() || (ghostTrails.isPresent() && ghostTrails.get().upload());
     }
 
     /**

@@ -3,6 +3,7 @@ package pairdown.scene;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.FloatBuffer;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -60,13 +61,19 @@ class PathTreeTest {
         return Math.sqrt(sum);
     }
 
+    private static float[] all(PathTree tree) {
+        FloatBuffer points = FloatBuffer.allocate(tree.points() * PathTree.WIDTH);
+        tree.takePoints().forEach(points::put);
+        return points.array();
+    }
+
     @Property(tries = 20)
     void noLevelLiesFurtherOffThanItSays(@ForAll @IntRange(min = 2, max = 4000) int n) {
         double[] path = curve(n, 500);
         PathTree tree = new PathTree();
         tree.add(path);
-        float[] points = new float[tree.points() * PathTree.WIDTH];
-        tree.copyTo(points, 0);
+        float[] points = all(tree);
+        assertEquals(tree.points() * PathTree.WIDTH, points.length);
         assertEquals(1, tree.tops().size());
         check(tree.tops().get(0), points, path);
     }

@@ -179,18 +179,19 @@ class SceneTest {
         Debrief first = new SyntheticDebrief().build();
         Debrief other = new SyntheticDebrief().joiningLater(30, "2031-05-14-04").build();
         Alignment alignment = Alignment.of(first, other, Alignment.On.EXIT, 30).orElseThrow();
-        Moment ghost = new Moment(Recording.of(other));
+        Blueprint laid = Blueprint.of(Recording.of(other), Optional.empty());
         try (Studio studio =
                 Studio.open(
                         first,
                         WIDTH,
                         HEIGHT,
                         Optional.empty(),
-                        Optional.of(new Moment.Ghost(ghost, alignment)))) {
+                        Optional.of(new Overlay(laid, alignment)))) {
             studio.diorama().view().zoom(0.3);
             Pixels with = bare(studio, 90, Vantage.Kind.SQUARE_ON, Layer.GHOST);
             Pixels without = bare(studio, 90, Vantage.Kind.SQUARE_ON);
-            double[] off = Probe.leadAxes(ghost, 1);
+            Moment.Ghost ghost = studio.diorama().moment().ghost().orElseThrow();
+            double[] off = Probe.leadAxes(ghost.moment(), 1);
             float[] at =
                     new Probe(WIDTH, HEIGHT)
                             .besideLeadLevel(
