@@ -91,7 +91,7 @@ record InAir(DayAir air, Wind wind, List<Member> members) {
             Smoothed s, Map<Channel, Series> systems, DayAir air, Wind wind, LocalFrame frame) {
         if (s.trajectory().isEmpty()) {
             return new Member(
-                    s, systems, Optional.empty(), t -> Optional.empty(), Optional.empty());
+                    s, systems, Optional.empty(), AttitudeSource.unknown(), Optional.empty());
         }
         SmoothedTrajectory antenna = s.trajectory().get();
         AttitudeFinder attitudes = new AttitudeFinder(antenna, systems, wind, frame);

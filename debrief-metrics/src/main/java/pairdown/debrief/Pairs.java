@@ -128,7 +128,7 @@ final class Pairs {
                         .withAirspeeds(
                                 m.airData().flatMap(a -> a.calibratedAirspeed_mps()),
                                 m.airData().flatMap(a -> a.trueAirspeed_mps()))
-                        .withSystems(m.systems(), t_s -> m.attitudes().at(t_s)));
+                        .withSystems(m.systems(), m.attitudes()));
     }
 
     private static DataGrade grade(Trajectory motion, AlignedLog log) {

@@ -6,4 +6,19 @@ import java.util.Optional;
 @FunctionalInterface
 public interface AttitudeSource {
     Optional<Attitude> at(double t_s);
+
+    /** Where no attitude can be known. */
+    static AttitudeSource unknown() {
+        return Unknown.AT_ALL_TIMES;
+    }
+
+    /** A value rather than a function, so that a debrief can be kept on disk. */
+    enum Unknown implements AttitudeSource {
+        AT_ALL_TIMES;
+
+        @Override
+        public Optional<Attitude> at(double t_s) {
+            return Optional.empty();
+        }
+    }
 }

@@ -36,7 +36,7 @@ public final class ReferencePoint implements Trajectory {
 
     /** The antenna itself. */
     public static ReferencePoint antennaOf(SmoothedTrajectory antenna) {
-        return new ReferencePoint(antenna, Vec3.ZERO, t -> Optional.empty());
+        return new ReferencePoint(antenna, Vec3.ZERO, AttitudeSource.unknown());
     }
 
     /**

@@ -49,7 +49,7 @@ public record PairMember(
                 Optional.empty(),
                 Optional.empty(),
                 Map.of(),
-                t_s -> Optional.empty(),
+                AttitudeSource.unknown(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
     }

@@ -1,13 +1,10 @@
 package pairdown.season;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.AttemptFolder;
-import pairdown.attempt.LogRef;
-import pairdown.attempt.Participant;
 import pairdown.debrief.Debriefer;
 import pairdown.track.UnusableInputException;
 
@@ -31,14 +28,7 @@ final class AttemptSource implements SeasonCache.Source {
     @Override
     public List<Path> files() {
         open();
-        List<Path> files = new ArrayList<>();
-        for (Participant p : opened.map(Attempt::participants).orElse(List.of())) {
-            for (LogRef log : p.logs()) {
-                files.add(log.path());
-                log.columns().ifPresent(files::add);
-            }
-        }
-        return files;
+        return opened.map(FolderContent::named).orElse(List.of());
     }
 
     @Override

@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param modified_ms time of last change since 1970
  * @param content hash of the content; of a file too large to be a log, its size and time of change
  */
-record FileStamp(long size, long modified_ms, String content) {
+public record FileStamp(long size, long modified_ms, String content) {
     /** Films lie beside logs; no log is this large, and hashing them would cost minutes. */
     private static final long LARGEST_HASHED = 512L << 20;
 
@@ -57,7 +57,7 @@ record FileStamp(long size, long modified_ms, String content) {
     }
 
     /** Hash of a text, for names of files. */
-    static String hash(String text) {
+    public static String hash(String text) {
         return HexFormat.of().formatHex(digest().digest(text.getBytes(StandardCharsets.UTF_8)));
     }
 

@@ -6,32 +6,42 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import pairdown.track.Track;
 
 /**
  * Tells one build of the program from another by its code, so that results of another build are not
  * taken for this one's. Two copies of one build agree, whatever their files' names and times.
  */
-final class ProgramPrint {
+public final class ProgramPrint {
     private static final String OURS = "pairdown/";
     private static final String CODE = ".class";
 
     private ProgramPrint() {}
 
-    /** The print of the program that runs. Run from folders of classes, it covers this module's. */
-    static String ofThisProgram() {
-        Optional<CodeSource> source =
-                Optional.ofNullable(ProgramPrint.class.getProtectionDomain().getCodeSource());
+    /** The print of the program that runs: of the jar, or of the folders of this module's classes
+     * and of those it rests on. */
+    public static String ofThisProgram() {
         try {
-            return source.isPresent()
-                    ? of(Path.of(source.get().getLocation().toURI()))
-                    : "of unknown origin";
+            Set<String> prints = new TreeSet<>();
+            for (Class<?> one : List.of(ProgramPrint.class, Track.class)) {
+                Optional<CodeSource> source =
+                        Optional.ofNullable(one.getProtectionDomain().getCodeSource());
+                if (source.isEmpty()) {
+                    return "of unknown origin";
+                }
+                prints.add(of(Path.of(source.get().getLocation().toURI())));
+            }
+            return String.join(" ", prints);
         } catch (URISyntaxException | IOException e) {
             return "unreadable: " + e.getMessage();
         }

@@ -7,16 +7,12 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Stream;
 import pairdown.attempt.WholeFile;
+import pairdown.debrief.ResultFolder;
 
 /**
  * Summaries kept by the content of the files they were made from: those in the attempt's folder and
@@ -47,11 +43,9 @@ final class SeasonCache {
      * What is kept.
      *
      * @param made by which build and settings
-     * @param looked_ms when the files were looked at
-     * @param files by path relative to the attempt's folder
+     * @param content what it was made from
      */
-    record Kept(
-            String made, long looked_ms, Map<String, FileStamp> files, AttemptSummary summary) {}
+    record Kept(String made, FolderContent content, AttemptSummary summary) {}
 
     /** How to make a summary: first which files it rests on, then the summary. */
     interface Source {
@@ -86,12 +80,13 @@ final class SeasonCache {
             return Optional.empty();
         }
         try {
-            Map<String, FileStamp> now = look(attempt, kept, List.of());
-            if (!contents(kept.get().files()).equals(contents(now))) {
+            FolderContent before = kept.get().content();
+            FolderContent now = FolderContent.look(attempt, Optional.of(before), List.of());
+            if (!now.holdsSameAs(before)) {
                 return Optional.empty();
             }
-            if (!kept.get().files().equals(now)) {
-                write(attempt, new Kept(made, now_ms(), now, kept.get().summary()));
+            if (!before.files().equals(now.files())) {
+                write(attempt, new Kept(made, now, kept.get().summary()));
             }
             return Optional.of(new Current(kept.get().summary(), madeFrom(now)));
         } catch (IOException e) {
@@ -105,30 +100,25 @@ final class SeasonCache {
         if (current.isPresent()) {
             return current.get();
         }
-        long before_ms = now_ms();
-        Map<String, FileStamp> files;
+        FolderContent content;
         try {
-            files = look(attempt, Optional.empty(), source.files());
+            content = FolderContent.look(attempt, Optional.empty(), source.files());
         } catch (IOException e) {
             // What can't be looked at can't be kept, nor told from what it was.
             return new Current(source.summary(), UUID.randomUUID().toString());
         }
         AttemptSummary summary = source.summary();
-        write(attempt, new Kept(made, before_ms, files, summary));
-        return new Current(summary, madeFrom(files));
+        write(attempt, new Kept(made, content, summary));
+        return new Current(summary, madeFrom(content));
     }
 
-    private String madeFrom(Map<String, FileStamp> files) {
-        return made + " " + contents(files);
-    }
-
-    private static long now_ms() {
-        return Clock.systemUTC().millis();
+    private String madeFrom(FolderContent content) {
+        return made + " " + content.contents();
     }
 
     /** Named by the place within the season, which is the same wherever a share is mounted. */
     private String fileOf(Path attempt) {
-        String within = name(season, attempt);
+        String within = FolderContent.name(season, attempt);
         String last = attempt.getFileName().toString().replaceAll("[^\\p{L}\\p{N}._-]", "-");
         return last + "-" + FileStamp.hash(within).substring(0, 8) + ".json";
     }
@@ -172,49 +162,5 @@ final class SeasonCache {
         } catch (IOException e) {
             return false;
         }
-    }
-
-    private static Map<String, String> contents(Map<String, FileStamp> files) {
-        Map<String, String> contents = new TreeMap<>();
-        files.forEach((name, stamp) -> contents.put(name, stamp.content()));
-        return contents;
-    }
-
-    private static Map<String, FileStamp> look(
-            Path attempt, Optional<Kept> kept, List<Path> besides) throws IOException {
-        TreeSet<String> names = new TreeSet<>();
-        for (Path file : filesIn(attempt)) {
-            names.add(name(attempt, file));
-        }
-        besides.forEach(file -> names.add(name(attempt, file)));
-        kept.ifPresent(k -> names.addAll(k.files().keySet()));
-        Map<String, FileStamp> now = new TreeMap<>();
-        for (String name : names) {
-            Path file = attempt.resolve(name);
-            Optional<FileStamp> before =
-                    kept.flatMap(k -> Optional.ofNullable(k.files().get(name)));
-            if (Files.isRegularFile(file)) {
-                now.put(name, FileStamp.of(file, before, kept.map(Kept::looked_ms).orElse(0L)));
-            }
-        }
-        return now;
-    }
-
-    private static List<Path> filesIn(Path attempt) throws IOException {
-        List<Path> files = new ArrayList<>();
-        try (Stream<Path> entries = Files.list(attempt)) {
-            entries.filter(p -> !p.getFileName().toString().startsWith("."))
-                    .filter(Files::isRegularFile)
-                    .forEach(files::add);
-        }
-        return files;
-    }
-
-    private static String name(Path from, Path file) {
-        return from.toAbsolutePath()
-                .normalize()
-                .relativize(file.toAbsolutePath().normalize())
-                .toString()
-                .replace('\\', '/');
     }
 }

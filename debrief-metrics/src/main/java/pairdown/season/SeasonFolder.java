@@ -48,7 +48,7 @@ public final class SeasonFolder {
     }
 
     /** Where a user's caches lie by the custom of the system. */
-    static Path userCache() {
+    public static Path userCache() {
         return Optional.ofNullable(System.getenv("XDG_CACHE_HOME"))
                 .or(() -> Optional.ofNullable(System.getenv("LOCALAPPDATA")))
                 .map(Path::of)

@@ -4,13 +4,18 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.AttemptFolder;
+import pairdown.debrief.Debrief;
+import pairdown.debrief.Debriefer;
+import pairdown.kept.KeptDebriefs;
 import pairdown.panel.Opening;
 import pairdown.panel.Opening.Purpose;
 import pairdown.replay.Desk;
+import pairdown.season.FolderContent;
 import pairdown.season.SeasonFolder;
 import pairdown.track.UnusableInputException;
 import pairdown.words.Words;
@@ -24,9 +29,11 @@ final class AttemptLoader implements Opening.Loader<Found> {
     private static final double STEPS = 8;
 
     private final Words words;
+    private final KeptDebriefs kept;
 
-    AttemptLoader(Words words) {
+    AttemptLoader(Words words, KeptDebriefs kept) {
         this.words = words;
+        this.kept = kept;
     }
 
     @Override
@@ -41,9 +48,31 @@ final class AttemptLoader implements Opening.Loader<Found> {
             return new Found.Attempts(first, SeasonFolder.read(first, told));
         }
         Consumer<String> counted = new Counted(first, progress);
-        Loaded loaded = Loaded.of(attempt(wish.paths()), counted);
+        Loaded loaded = loaded(wish.paths(), counted);
         counted.accept(words.get("loading.curves"));
         return Found.Ready.of(loaded, words);
+    }
+
+    private Loaded loaded(List<Path> paths, Consumer<String> progress)
+            throws UnusableInputException {
+        Path folder = AttemptFolder.isManifest(paths.get(0)) ? parent(paths.get(0)) : paths.get(0);
+        Optional<Debrief> before = kept.current(folder);
+        if (before.isPresent()) {
+            return Loaded.of(before.get());
+        }
+        Attempt attempt = attempt(paths);
+        Optional<FolderContent> content = kept.look(attempt);
+        Debrief debrief = Debriefer.debrief(attempt, progress);
+        Loaded loaded = Loaded.of(debrief);
+        if (content.isPresent() && attempt.folder().equals(folder)) {
+            // Shown first: keeping takes a moment.
+            new Thread(() -> kept.keep(content.get(), debrief), "keeping").start();
+        }
+        return loaded;
+    }
+
+    private static Path parent(Path manifest) {
+        return manifest.resolveSibling("");
     }
 
     private static Attempt attempt(List<Path> paths) throws UnusableInputException {

@@ -42,14 +42,22 @@ record Loaded(Debrief debrief, Optional<Relief> relief, List<String> complaints)
      * @throws UnusableInputException if nothing in it can be shown
      */
     static Loaded of(Attempt attempt, Consumer<String> progress) throws UnusableInputException {
-        Debrief debrief = Debriefer.debrief(attempt, progress);
+        return of(Debriefer.debrief(attempt, progress));
+    }
+
+    /**
+     * Looks for terrain beside a debriefed attempt.
+     *
+     * @throws UnusableInputException if nothing in it can be shown
+     */
+    static Loaded of(Debrief debrief) throws UnusableInputException {
         if (debrief.participants().stream().allMatch(p -> p.trajectory().isEmpty())) {
             throw new UnusableInputException(
                     "no log gives a track to show",
-                    attempt.folder().toString(),
+                    debrief.attempt().folder().toString(),
                     "see: pairdown inspect on each log");
         }
-        Terrain terrain = Terrain.of(attempt.folder(), debrief);
+        Terrain terrain = Terrain.of(debrief.attempt().folder(), debrief);
         return new Loaded(debrief, terrain.relief(), terrain.complaints());
     }
 

@@ -13,6 +13,7 @@ import pairdown.debrief.Debrief;
 import pairdown.gl.Pixels;
 import pairdown.gl.Shaders;
 import pairdown.input.Keymap;
+import pairdown.kept.KeptDebriefs;
 import pairdown.panel.Front;
 import pairdown.panel.Opening;
 import pairdown.panel.Operator;
@@ -50,12 +51,18 @@ final class ReplayDesk implements AutoCloseable {
     private GhostChoice choice;
 
     /**
+     * @param kept debriefs made before
      * @param wake called from another thread when there is something new to see
      */
-    ReplayDesk(SettingsFile file, ViewerSettings settings, GhostChoice choice, Runnable wake) {
+    ReplayDesk(
+            SettingsFile file,
+            ViewerSettings settings,
+            KeptDebriefs kept,
+            GhostChoice choice,
+            Runnable wake) {
         this.state = new Desk(settings);
         this.operator = new Operator(state);
-        this.opening = new Opening<>(new AttemptLoader(words), wake);
+        this.opening = new Opening<>(new AttemptLoader(words, kept), wake);
         this.front = new Front(state, operator, keys, opening, file);
         this.choice = choice;
     }

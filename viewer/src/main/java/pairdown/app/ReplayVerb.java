@@ -12,6 +12,7 @@ import pairdown.gl.OffscreenContext;
 import pairdown.gl.RenderContext;
 import pairdown.gl.Shaders;
 import pairdown.gl.Window;
+import pairdown.kept.KeptDebriefs;
 import pairdown.settings.SettingsFile;
 import pairdown.settings.ViewerSettings;
 import pairdown.words.Words;
@@ -136,6 +137,11 @@ final class ReplayVerb implements Callable<Integer> {
         return new ReplayLoop(
                 context,
                 new Shaders(Optional.ofNullable(shaderFolder)),
-                new ReplayDesk(SettingsFile.ofPerson(), settings, choice, wake));
+                new ReplayDesk(
+                        SettingsFile.ofPerson(),
+                        settings,
+                        KeptDebriefs.ofUser(),
+                        choice,
+                        wake));
     }
 }

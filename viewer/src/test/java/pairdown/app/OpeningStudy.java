@@ -13,6 +13,7 @@ import java.util.Timer;
 import java.util.TimerTask;
 import pairdown.gl.Shaders;
 import pairdown.gl.Window;
+import pairdown.kept.KeptDebriefs;
 import pairdown.replay.Alignment;
 import pairdown.settings.SettingsFile;
 
@@ -50,6 +51,7 @@ final class OpeningStudy {
                                 new ReplayDesk(
                                         file,
                                         file.read().settings(),
+                                        KeptDebriefs.ofUser(),
                                         GhostChoice.of(Alignment.On.CLOSEST),
                                         Window::wake))) {
             Timer waking = new Timer("waking", true);

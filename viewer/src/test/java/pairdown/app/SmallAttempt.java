@@ -12,11 +12,11 @@ import pairdown.motion.Trajectory;
 import pairdown.replay.SyntheticDebrief;
 
 /** A folder of short logs, one fix a second, flown by the made-up attempt: read in a moment. */
-final class SmallAttempt {
+public final class SmallAttempt {
     private SmallAttempt() {}
 
     /** Writes logs and {@code attempt.json}. */
-    static Path write(Path folder, String id, double laterBy_s) throws IOException {
+    public static Path write(Path folder, String id, double laterBy_s) throws IOException {
         Debrief flown = new SyntheticDebrief().joiningLater(laterBy_s, id).build();
         Files.createDirectories(folder);
         for (ParticipantDebrief p : flown.participants()) {

@@ -12,6 +12,7 @@ import pairdown.gl.VirtualDisplay;
 import pairdown.gl.Window;
 import pairdown.input.Action;
 import pairdown.input.HitAreas;
+import pairdown.kept.KeptDebriefs;
 import pairdown.replay.Alignment;
 import pairdown.replay.Desk;
 import pairdown.replay.Playback;
@@ -31,25 +32,31 @@ final class WindowRig implements AutoCloseable {
     final ReplayLoop loop;
     final ReplayDesk desk;
 
-    private WindowRig(SettingsFile file) throws NoGraphicsException {
+    private WindowRig(Path folder) throws NoGraphicsException {
+        SettingsFile file = SettingsFile.in(folder);
         window = Window.open(TITLE, WIDTH, HEIGHT);
         SettingsFile.Read read = file.read();
         GhostChoice choice = GhostChoice.of(Alignment.On.CLOSEST);
-        desk = new ReplayDesk(file, read.settings(), choice, Window::wake);
+        desk = new ReplayDesk(
+                        file,
+                        read.settings(),
+                        KeptDebriefs.in(folder.resolve("kept")),
+                        choice,
+                        Window::wake);
         loop = new ReplayLoop(window, new Shaders(Optional.empty()), desk);
         loop.begin(List.of(), read.problem());
     }
 
     /** With what to do first on it. */
     static WindowRig empty(Path settings) throws NoGraphicsException {
-        WindowRig rig = new WindowRig(SettingsFile.in(settings));
+        WindowRig rig = new WindowRig(settings);
         rig.ready();
         return rig;
     }
 
     /** With an attempt on it. */
     static WindowRig showing(Debrief debrief, Path settings) throws NoGraphicsException {
-        WindowRig rig = new WindowRig(SettingsFile.in(settings));
+        WindowRig rig = new WindowRig(settings);
         rig.loop.show(rig.ready(debrief));
         rig.ready();
         return rig;
