@@ -54,6 +54,11 @@ public final class ReferencePoint implements Trajectory {
         return antenna;
     }
 
+    /** Whether the reference point lies elsewhere than the antenna. */
+    public boolean hasArm() {
+        return !arm_m.equals(Vec3.ZERO);
+    }
+
     /** From the antenna to the reference point, east, north, up (m); zero where unknown. */
     public Vec3 fromAntenna_m(double t_s) {
         if (arm_m.equals(Vec3.ZERO)) {

@@ -31,7 +31,7 @@ public final class Body {
         present = path.covers(t_s);
         // Outside its track a body stays at the nearest end, so that a camera has a place to be.
         double at_s = Math.max(path.start_s(), Math.min(path.end_s(), t_s));
-        path.read(at_s, state);
+        recording.readState(number, at_s, state);
         recording.readSigma(number, at_s, sigma);
         recording.readAttitude(number, at_s, attitude);
         attitudeKnown = !Float.isNaN(attitude[0]);

@@ -11,6 +11,7 @@ import pairdown.attempt.Role;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.motion.Attitude;
+import pairdown.motion.ReferencePoint;
 import pairdown.motion.State;
 import pairdown.motion.Trajectory;
 import pairdown.phase.Event;
@@ -23,6 +24,12 @@ public final class Recording {
     /** Attitudes change within tenths of a second; the path between samples is a great arc. */
     private static final double ATTITUDE_RATE_HZ = 10;
 
+    /** A lever arm of 2 m turned at 60°/s is off by 1 mm between two samples. */
+    private static final double ARM_RATE_HZ = 20;
+
+    /** Place and velocity: of what {@link Trajectory#read} fills, what an arm changes. */
+    private static final int ARM_VALUES = 6;
+
     /** Sigmas change over seconds. */
     private static final double SIGMA_RATE_HZ = 2;
 
@@ -31,6 +38,8 @@ public final class Recording {
     private final Map<String, Integer> indexOf = new HashMap<>();
     private final List<Samples> attitudes = new ArrayList<>();
     private final List<Samples> sigmas = new ArrayList<>();
+    private final List<Optional<Samples>> arms = new ArrayList<>();
+    private final float[] arm = new float[ARM_VALUES];
     private final int subject;
     private final Optional<LeadAxes> axes;
     private final List<Event> events;
@@ -44,6 +53,7 @@ public final class Recording {
             indexOf.put(participants.get(i).id(), i);
             attitudes.add(attitudesOf(participants.get(i)));
             sigmas.add(sigmasOf(trajectory(i)));
+            arms.add(armOf(trajectory(i)));
         }
         this.subject = subjectOf(participants);
         this.axes =
@@ -113,6 +123,29 @@ public final class Recording {
                 });
     }
 
+    /** What a reference point adds to its antenna's place and velocity. */
+    private static Optional<Samples> armOf(Trajectory path) {
+        if (!(path instanceof ReferencePoint point) || !point.hasArm()) {
+            return Optional.empty();
+        }
+        double[] own = new double[Trajectory.VALUES];
+        double[] antenna = new double[Trajectory.VALUES];
+        return Optional.of(
+                Samples.ofFigures(
+                        path.start_s(),
+                        path.end_s(),
+                        ARM_RATE_HZ,
+                        ARM_VALUES,
+                        (t_s, into, from) -> {
+                            double at_s = Math.min(path.end_s(), Math.max(path.start_s(), t_s));
+                            path.read(at_s, own);
+                            point.antenna().read(at_s, antenna);
+                            for (int k = 0; k < ARM_VALUES; k++) {
+                                into[from + k] = (float) (own[k] - antenna[k]);
+                            }
+                        }));
+    }
+
     public Debrief debrief() {
         return debrief;
     }
@@ -159,6 +192,24 @@ public final class Recording {
     /** Their instants, rising: what the jump keys go through. */
     public double[] eventTimes_s() {
         return eventTimes_s.clone();
+    }
+
+    /**
+     * A participant's state as {@link Trajectory#read} gives it, allocating nothing: an arm's part
+     * is sampled.
+     */
+    void readState(int participant, double t_s, double[] into) {
+        Trajectory path = trajectory(participant);
+        Optional<Samples> sampled = arms.get(participant);
+        if (sampled.isPresent() && path instanceof ReferencePoint point) {
+            point.antenna().read(t_s, into);
+            sampled.get().read(t_s, arm);
+            for (int k = 0; k < ARM_VALUES; k++) {
+                into[k] += arm[k];
+            }
+        } else {
+            path.read(t_s, into);
+        }
     }
 
     void readAttitude(int participant, double t_s, float[] xyzw) {
