@@ -117,6 +117,7 @@ final class DebriefBytes {
     /** A file names the classes to be made: none but the program's own and plain ones are. */
     private static final class OurClasses extends DefaultClassResolver {
         @Override
+        @SuppressWarnings("rawtypes") // as it is declared where it is overridden
         public Registration registerImplicit(Class type) {
             Class<?> element = type;
             while (element.isArray()) {

@@ -35,6 +35,8 @@ final class Transport {
     private final float left;
     private final float width;
     private final float rowHeight;
+    private final float buttonWidth;
+    private final Rect clock;
 
     Transport(Rect bar, Rect buttons, Sizes sizes) {
         this.bar = bar;
@@ -42,6 +44,14 @@ final class Transport {
         this.left = bar.x() + sizes.mm(LABEL_MM);
         this.width = bar.right() - sizes.mm(3) - left;
         this.rowHeight = bar.height() / ROWS;
+        this.buttonWidth = buttonWidth(sizes);
+        int count = BEFORE_CLOCK.length + AFTER_CLOCK.length;
+        this.clock =
+                new Rect(
+                        buttons.x() + BEFORE_CLOCK.length * buttonWidth,
+                        buttons.y(),
+                        Math.max(sizes.mm(40), buttons.width() - count * buttonWidth),
+                        buttons.height());
     }
 
     private float x(double t_s, Span shown) {
@@ -219,23 +229,22 @@ final class Transport {
                         buttons.width(),
                         buttons.height(),
                         sheet.palette().panel());
-        float side = buttonWidth(sheet);
         float px = buttons.x();
         for (Action action : BEFORE_CLOCK) {
-            Rect r = new Rect(px, buttons.y(), side, buttons.height());
+            Rect r = new Rect(px, buttons.y(), buttonWidth, buttons.height());
             boolean on = action == Action.LOOP && loops(playback);
             sheet.buttonFrame(r, action, 0, on);
             icon(sheet, action, r, playback);
             sheet.keyLabel(sheet.keys().label(action), r);
-            px += side;
+            px += buttonWidth;
         }
-        sheet.buttonFrame(clock(sheet), Action.TYPE_TIME, 0, false);
-        px += clockWidth(sheet);
+        sheet.buttonFrame(clock, Action.TYPE_TIME, 0, false);
+        px += clock.width();
         for (Action action : AFTER_CLOCK) {
-            Rect r = new Rect(px, buttons.y(), side, buttons.height());
+            Rect r = new Rect(px, buttons.y(), buttonWidth, buttons.height());
             boolean on = action == Action.STRIPS && desk.settings().stripsShare() > 0;
             sheet.button(r, sheet.word("tool." + action.key()), action, 0, on);
-            px += side;
+            px += buttonWidth;
         }
     }
 
@@ -243,20 +252,10 @@ final class Transport {
         return playback.loop().isPresent() || playback.loopStart_s().isPresent();
     }
 
-    private float buttonWidth(Sheet sheet) {
+    private float buttonWidth(Sizes sizes) {
         int count = BEFORE_CLOCK.length + AFTER_CLOCK.length;
-        float spare = buttons.width() - count * sheet.sizes().target() - sheet.sizes().mm(50);
-        return sheet.sizes().target() + Math.max(0, Math.min(sheet.sizes().mm(14), spare / count));
-    }
-
-    private float clockWidth(Sheet sheet) {
-        int count = BEFORE_CLOCK.length + AFTER_CLOCK.length;
-        return Math.max(sheet.sizes().mm(40), buttons.width() - count * buttonWidth(sheet));
-    }
-
-    private Rect clock(Sheet sheet) {
-        float px = buttons.x() + BEFORE_CLOCK.length * buttonWidth(sheet);
-        return new Rect(px, buttons.y(), clockWidth(sheet), buttons.height());
+        float spare = buttons.width() - count * sizes.target() - sizes.mm(50);
+        return sizes.target() + Math.max(0, Math.min(sizes.mm(14), spare / count));
     }
 
     /** A key of what the buttons look like now. */
@@ -334,21 +333,20 @@ final class Transport {
 
     /** The clock's figures. */
     void paintClock(Sheet sheet, Board board, Playback playback) {
-        Rect r = clock(sheet);
         Line line = sheet.line();
         sheet.figures().addClock(line, board.debrief().axis(), playback.t_s());
         float size = sheet.sizes().figure();
         sheet.text(
                 line,
-                r.x() + r.width() / 2,
-                r.middleY() - sheet.sizes().mm(1.8),
+                clock.x() + clock.width() / 2,
+                clock.middleY() - sheet.sizes().mm(1.8),
                 Face.FIGURES_BOLD,
                 size,
                 Align.CENTRE);
         sheet.softText(
-                hint(sheet, board, r.width() - sheet.sizes().mm(2)),
-                r.x() + r.width() / 2,
-                r.bottom() - sheet.sizes().mm(3.2),
+                hint(sheet, board, clock.width() - sheet.sizes().mm(2)),
+                clock.x() + clock.width() / 2,
+                clock.bottom() - sheet.sizes().mm(3.2),
                 sheet.sizes().mm(2.7),
                 Align.CENTRE);
     }
