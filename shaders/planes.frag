@@ -17,5 +17,5 @@ void main() {
     float hatch = clamp(1.5 - near, 0.0, 1.0) * clamp(0.33 / step - 1.0, 0.0, 1.0);
     float edge = clamp((1.0 - out_) / max(fwidth(out_) * 2.5, 1e-4), 0.0, 1.0);
     float rim = 1.0 - clamp(abs(1.0 - out_) / max(fwidth(out_) * 2.0, 1e-4) - 0.5, 0.0, 1.0);
-    result = vec4(colour.rgb, colour.a * edge * (0.28 + 0.72 * max(hatch, rim)));
+    result = vec4(colour.rgb, colour.a * edge * (0.14 + 0.86 * max(hatch, rim)));
 }

@@ -47,8 +47,7 @@ public record FolderContent(long looked_ms, Map<String, FileStamp> files) {
             if (Files.isRegularFile(file)) {
                 now.put(
                         name,
-                        FileStamp.of(
-                                file, then, before.map(FolderContent::looked_ms).orElse(0L)));
+                        FileStamp.of(file, then, before.map(FolderContent::looked_ms).orElse(0L)));
             }
         }
         return new FolderContent(now_ms, now);

@@ -28,8 +28,10 @@ public final class ProgramPrint {
 
     private ProgramPrint() {}
 
-    /** The print of the program that runs: of the jar, or of the folders of this module's classes
-     * and of those it rests on. */
+    /**
+     * The print of the program that runs: of the jar, or of the folders of this module's classes
+     * and of those it rests on.
+     */
     public static String ofThisProgram() {
         try {
             Set<String> prints = new TreeSet<>();

@@ -10,9 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Stream;
 import pairdown.attempt.WholeFile;
-import pairdown.debrief.ResultFolder;
 
 /**
  * Summaries kept by the content of the files they were made from: those in the attempt's folder and

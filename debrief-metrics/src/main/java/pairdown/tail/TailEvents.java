@@ -72,14 +72,36 @@ public final class TailEvents {
     }
 
     private static String words(PowerChange c) {
-        String name =
+        String quantity =
                 switch (c.channel()) {
-                    case POWER_LEVER -> "power lever %.0f to %.0f %%";
-                    case BLADE_ANGLE -> "blade angle %.1f to %.1f°";
-                    case TORQUE -> "torque %.0f to %.0f %%";
-                    case RETARDING_COEFFICIENT -> "Tc′ %.2f to %.2f";
+                    case POWER_LEVER -> "power lever ";
+                    case BLADE_ANGLE -> "blade angle ";
+                    case TORQUE -> "torque ";
+                    case RETARDING_COEFFICIENT -> "Tc′ ";
                 };
-        String direction = c.towardReverse() ? ", towards reverse" : ", forward";
-        return String.format(Locale.ROOT, name, c.from(), c.to()) + direction;
+        int decimals =
+                switch (c.channel()) {
+                    case POWER_LEVER, TORQUE -> 0;
+                    case BLADE_ANGLE -> 1;
+                    case RETARDING_COEFFICIENT -> 2;
+                };
+        String unit =
+                switch (c.channel()) {
+                    case POWER_LEVER, TORQUE -> " %";
+                    case BLADE_ANGLE -> "°";
+                    case RETARDING_COEFFICIENT -> "";
+                };
+        return quantity
+                + number(c.from(), decimals)
+                + " to "
+                + number(c.to(), decimals)
+                + unit
+                + (c.towardReverse() ? ", towards reverse" : ", forward");
+    }
+
+    /** A value that rounds to nothing has no sign. */
+    private static String number(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.matches("-0[.0]*") ? text.substring(1) : text;
     }
 }

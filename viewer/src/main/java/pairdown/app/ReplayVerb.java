@@ -138,10 +138,6 @@ final class ReplayVerb implements Callable<Integer> {
                 context,
                 new Shaders(Optional.ofNullable(shaderFolder)),
                 new ReplayDesk(
-                        SettingsFile.ofPerson(),
-                        settings,
-                        KeptDebriefs.ofUser(),
-                        choice,
-                        wake));
+                        SettingsFile.ofPerson(), settings, KeptDebriefs.ofUser(), choice, wake));
     }
 }

@@ -94,8 +94,7 @@ public final class KeptDebriefs {
     public boolean keep(FolderContent content, Debrief debrief) {
         Path file = fileOf(debrief.attempt().folder());
         try {
-            ResultFolder.write(
-                    file, to -> DebriefBytes.write(to, program.get(), content, debrief));
+            ResultFolder.write(file, to -> DebriefBytes.write(to, program.get(), content, debrief));
             forgetOldest();
             return true;
         } catch (IOException e) {

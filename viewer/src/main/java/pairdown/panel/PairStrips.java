@@ -5,6 +5,7 @@ import java.util.List;
 import pairdown.attempt.MatchedSettings;
 import pairdown.debrief.Debrief;
 import pairdown.pair.PairDebrief;
+import pairdown.pair.PairSeries;
 import pairdown.pair.PairSeries.Figure;
 import pairdown.replay.Recording;
 import pairdown.settings.StripKind;
@@ -24,6 +25,12 @@ final class PairStrips {
      * must not look like one of them.
      */
     private static final int FIRST_AXIS = 5;
+
+    /**
+     * Rates are shown up to this separation: at 200 m the lead's turning by a degree a second moves
+     * the place it sees a flyer at by 3.5 m/s, more than any tolerance.
+     */
+    private static final double RATES_WITHIN_M = 200;
 
     private final Recording recording;
     private final Debrief debrief;
@@ -107,7 +114,17 @@ final class PairStrips {
     }
 
     private Curve rate(PairDebrief pair, int i, int number, String label, Figure figure) {
-        return new Curve(words.get(label), number, i, false, Pyramid.of(pair.series(), figure));
+        return new Curve(words.get(label), number, i, false, near(pair.series(), figure));
+    }
+
+    /** Only where the two are near: far away the lead's turning is all that a rate shows. */
+    private static Pyramid near(PairSeries series, Figure figure) {
+        float[] values = new float[series.size()];
+        for (int k = 0; k < values.length; k++) {
+            boolean isNear = series.value(Figure.SEPARATION, k) <= RATES_WITHIN_M;
+            values[k] = isNear ? (float) series.value(figure, k) : Float.NaN;
+        }
+        return Pyramid.of(series.time_s(0), series.step_s(), values);
     }
 
     private static Curve pairCurve(

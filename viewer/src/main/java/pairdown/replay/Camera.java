@@ -283,7 +283,7 @@ public final class Camera {
                 direction,
                 top.set(0, 0, 1),
                 Math.max(0.5, Math.min(60, wide_deg / view.zoom())),
-                1);
+                Math.max(1, NEAREST_SHARE * direction.length()));
     }
 
     private void orbit(Moment moment, ViewState view, Pose into) {
@@ -311,6 +311,12 @@ public final class Camera {
     private void framingFallback(Moment moment, ViewState view, Pose into) {
         aside(moment, view, 1.6, 1, into);
     }
+
+    /**
+     * A telescope's view: with a nearest place at arm's length, depths of a wing's two sides would
+     * be the same number.
+     */
+    private static final double NEAREST_SHARE = 0.05;
 
     private static double near_m(double distance_m) {
         return Math.max(0.1, Math.min(2, 0.05 * distance_m));

@@ -1,6 +1,7 @@
 package pairdown.scene;
 
 import java.util.List;
+import java.util.Optional;
 import org.joml.Matrix4f;
 import org.joml.Vector3d;
 import pairdown.attempt.Role;
@@ -26,6 +27,9 @@ final class Bodies implements AutoCloseable {
 
     private static final double RUDDER_TRAVEL_DEG = 25;
     private static final double AILERON_TRAVEL_DEG = 20;
+
+    /** How opaque the wing is from inside. */
+    private static final float FROM_INSIDE = 0.22f;
 
     private final Shader shader;
     private final Uniform relativeToClip;
@@ -151,9 +155,9 @@ final class Bodies implements AutoCloseable {
 
     private void drawLead(Stage stage, Moment moment, Body lead) {
         partToRelative.set(body);
-        leadWings.draw();
         if (!stage.isInsideLead()) {
             leadHull.draw();
+            drawWings(moment, lead);
         }
         // Nose up and right roll positive; a trailing edge that goes up turns about the right axis
         // the negative way.
@@ -171,12 +175,32 @@ final class Bodies implements AutoCloseable {
                                         share(moment, lead, Channel.RUDDER) * RUDDER_TRAVEL_DEG));
         partToRelative.set(part);
         rudder.draw();
+    }
+
+    /** Wings with what is hinged on them. */
+    private void drawWings(Moment moment, Body lead) {
+        partToRelative.set(body);
+        leadWings.draw();
         double aileronDown = share(moment, lead, Channel.AILERON) * AILERON_TRAVEL_DEG;
         double flap_deg = known(moment.system(lead, Channel.FLAP));
         for (int side = -1; side <= 1; side += 2) {
             hingedOnWing(aileron, side, -side * aileronDown);
             hingedOnWing(flap, side, flap_deg);
         }
+    }
+
+    /** From inside the lead the wing is seen through: it would hide what the window is for. */
+    void drawWingsFromInside(Stage stage) {
+        Optional<Body> lead = stage.moment().subject();
+        if (!stage.isInsideLead() || lead.isEmpty() || lead.get().role() != Role.LEAD) {
+            return;
+        }
+        begin(stage);
+        opacity.set(FROM_INSIDE);
+        toRelative(stage, lead.get(), body);
+        accent.setColour(stage.colour(stage.moment().recording().subject()));
+        screened.set(lead.get().isPredicted() ? 1 : 0);
+        drawWings(stage.moment(), lead.get());
     }
 
     /** Turned down by an angle about a hinge that runs to the right. */

@@ -3,6 +3,7 @@ package pairdown.scene;
 import java.util.Optional;
 import org.joml.Vector3d;
 import pairdown.attempt.BreakOff;
+import pairdown.camera.Easing;
 import pairdown.gl.Mesh;
 import pairdown.gl.Shader;
 import pairdown.gl.Shaders;
@@ -17,6 +18,15 @@ import pairdown.words.Measure;
 final class BreakOffPlane implements AutoCloseable {
     private static final double LEAST_HALF_M = 150;
     private static final double HATCHES = 24;
+
+    /** Of 255; where it is near it is what matters. */
+    private static final int OPACITY = 130;
+
+    /** Nearer than this it is drawn in full, from {@link #FAR_M} on faintly (m). */
+    private static final double NEAR_M = 200;
+
+    private static final double FAR_M = 700;
+    private static final double FAINT = 0.3;
 
     private final Shader shader;
     private final Uniform relativeToClip;
@@ -56,7 +66,10 @@ final class BreakOffPlane implements AutoCloseable {
         centre.set((float) (e - eye.x), (float) (n - eye.y), (float) (u - eye.z));
         half.set((float) size);
         hatch.set((float) (size / HATCHES));
-        colour.setColour(Palette.withOpacity(stage.palette().limit(), 120));
+        double nearness =
+                1 - Easing.smooth((Math.abs(lead.up_m() - u) - NEAR_M) / (FAR_M - NEAR_M));
+        int opacity = (int) (OPACITY * (FAINT + (1 - FAINT) * nearness));
+        colour.setColour(Palette.withOpacity(stage.palette().limit(), opacity));
         square.draw();
         if (stage.shows(ViewState.Layer.LABELS) && stage.sight().project(e, n, u, xy)) {
             Labels.Label label =

@@ -117,6 +117,8 @@ public final class Scene implements AutoCloseable {
         drawStrokes(s);
         propeller.draw(s);
         globes.draw(s);
+        Pass.outside();
+        bodies.drawWingsFromInside(s);
         Pass.end();
     }
 
@@ -156,6 +158,9 @@ public final class Scene implements AutoCloseable {
     private void drawNotes(Canvas canvas, Stage s, float right, float bottom) {
         note.clear();
         note.add(s.view().frame() == ViewState.Frame.LEAD ? "lead-fixed" : "world").add(" · ");
+        if (s.isInsideLead()) {
+            note.add("wing seen through · ");
+        }
         if (s.view().enlargement() != 1) {
             note.add("participants drawn ×").addFixed(s.view().enlargement(), 0, '.');
             note.add(" · ");

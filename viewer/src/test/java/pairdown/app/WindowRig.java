@@ -37,7 +37,8 @@ final class WindowRig implements AutoCloseable {
         window = Window.open(TITLE, WIDTH, HEIGHT);
         SettingsFile.Read read = file.read();
         GhostChoice choice = GhostChoice.of(Alignment.On.CLOSEST);
-        desk = new ReplayDesk(
+        desk =
+                new ReplayDesk(
                         file,
                         read.settings(),
                         KeptDebriefs.in(folder.resolve("kept")),

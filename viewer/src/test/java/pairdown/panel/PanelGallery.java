@@ -45,6 +45,8 @@ final class PanelGallery {
         final Playback playback;
         final Moment moment;
         final Sizes sizes;
+        private final Optional<Moment> shown;
+        private Theme theme;
 
         Rig(int width_px, int height_px, double percent, ViewerSettings settings, Debrief debrief)
                 throws NoGraphicsException {
@@ -58,7 +60,9 @@ final class PanelGallery {
             playback = view.playback();
             panels.show(new Board(recording, Words.of(Locale.ENGLISH)), view, operator);
             moment = new Moment(recording);
+            shown = Optional.of(moment);
             sizes = Sizes.atPercent(percent);
+            theme = new Theme(Palette.LIGHT, sizes);
         }
 
         void act(Action action) {
@@ -69,12 +73,22 @@ final class PanelGallery {
             operator.apply(new Command(action, value));
         }
 
+        /** The same object until another is chosen, as in the window. */
         Theme theme() {
-            return new Theme(desk.settings().isDark() ? Palette.DARK : Palette.LIGHT, sizes);
+            Palette palette = desk.settings().isDark() ? Palette.DARK : Palette.LIGHT;
+            if (!theme.palette().equals(palette)) {
+                theme = new Theme(palette, sizes);
+            }
+            return theme;
         }
 
         void frame() {
             moment.fill(playback.t_s());
+            paint();
+        }
+
+        /** A frame of the moment as it is filled. */
+        void paint() {
             context.beginScene();
             context.endScene();
             canvas.begin(context.width_px(), context.height_px());
@@ -85,7 +99,7 @@ final class PanelGallery {
                     context.width_px(),
                     context.height_px(),
                     desk,
-                    Optional.of(moment),
+                    shown,
                     playback);
             canvas.end();
         }
