@@ -13,8 +13,8 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import pairdown.attempt.Attempt;
+import pairdown.attempt.WholeFile;
 import pairdown.debrief.Debrief;
-import pairdown.debrief.ResultFolder;
 import pairdown.season.FileStamp;
 import pairdown.season.FolderContent;
 import pairdown.season.ProgramPrint;
@@ -94,7 +94,7 @@ public final class KeptDebriefs {
     public boolean keep(FolderContent content, Debrief debrief) {
         Path file = fileOf(debrief.attempt().folder());
         try {
-            ResultFolder.write(file, to -> DebriefBytes.write(to, program.get(), content, debrief));
+            WholeFile.write(file, to -> DebriefBytes.write(to, program.get(), content, debrief));
             forgetOldest();
             return true;
         } catch (IOException e) {
