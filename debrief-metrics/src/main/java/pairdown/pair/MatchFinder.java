@@ -218,20 +218,44 @@ final class MatchFinder {
         return stretches.stream().mapToDouble(s -> s.span().duration_s()).sum();
     }
 
-    /** The row at which a pair came nearest to matching; empty if nothing was measured. */
-    static Optional<Integer> best(MatchRates rates, PairRows rows, MatchedSettings tolerance) {
-        int best = -1;
+    /** The largest rates over a stretch: level, and vertical with its sign, up positive. */
+    record Nearest(double level_mps, double vertical_mps) {}
+
+    /**
+     * How near a pair came to a match: its largest rates over the stretch as long as the dwell in
+     * which the larger of the two, as a multiple of its tolerance, is least. Empty where nothing
+     * was measured for so long. A moment would say little: two that fly past each other have the
+     * same speed for an instant.
+     */
+    static Optional<Nearest> nearest(
+            MatchRates rates, PairRows rows, MatchedSettings tolerance, double dwell_s) {
+        int steps = (int) Math.ceil(dwell_s / rows.step_s - 1e-9);
+        Optional<Nearest> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < rows.size; i++) {
+        for (int from = 0; from + steps < rows.size; from++) {
+            Nearest here = largest(rates, from, from + steps);
             double worse =
                     Math.max(
-                            rates.level_mps[i] / tolerance.horizontal_mps(),
-                            Math.abs(rates.vertical_mps[i]) / tolerance.vertical_mps());
+                            here.level_mps() / tolerance.horizontal_mps(),
+                            Math.abs(here.vertical_mps()) / tolerance.vertical_mps());
             if (worse < least) {
                 least = worse;
-                best = i;
+                best = Optional.of(here);
             }
         }
-        return best < 0 ? Optional.empty() : Optional.of(best);
+        return best;
+    }
+
+    /** NaN where one of the rows has none. */
+    private static Nearest largest(MatchRates rates, int from, int to) {
+        double level_mps = 0;
+        double vertical_mps = 0;
+        for (int i = from; i <= to; i++) {
+            level_mps = Math.max(level_mps, rates.level_mps[i]);
+            double v_mps = rates.vertical_mps[i];
+            boolean more = Double.isNaN(v_mps) || Math.abs(v_mps) > Math.abs(vertical_mps);
+            vertical_mps = more ? v_mps : vertical_mps;
+        }
+        return new Nearest(level_mps, vertical_mps);
     }
 }

@@ -44,16 +44,16 @@ final class MatchJudge {
         for (MatchFinder.Stretch s : found) {
             windows.add(window(s, faster, slower));
         }
-        Optional<Integer> best =
+        Optional<MatchFinder.Nearest> nearest =
                 windows.isEmpty()
-                        ? MatchFinder.best(rates, rows, input.matched())
+                        ? MatchFinder.nearest(rates, rows, input.matched(), dwell_s)
                         : Optional.empty();
         return new Matched(
                 windows,
                 Math.max(0, MatchFinder.total_s(found) - MatchFinder.total_s(faster)),
                 Math.max(0, MatchFinder.total_s(slower) - MatchFinder.total_s(found)),
-                best.map(i -> OptionalDouble.of(rates.level_mps[i])).orElse(OptionalDouble.empty()),
-                best.map(i -> OptionalDouble.of(rates.vertical_mps[i]))
+                nearest.map(n -> OptionalDouble.of(n.level_mps())).orElse(OptionalDouble.empty()),
+                nearest.map(n -> OptionalDouble.of(n.vertical_mps()))
                         .orElse(OptionalDouble.empty()),
                 List.of());
     }

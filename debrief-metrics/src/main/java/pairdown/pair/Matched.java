@@ -12,9 +12,10 @@ import java.util.OptionalDouble;
  * @param totalShorter_s how much shorter the total would be with the differences one sigma larger
  * @param totalLonger_s how much longer with them one sigma smaller: windows that only then come to
  *     be count as well
- * @param bestLevelDifference_mps where none matched: the level rate at the pair's best moment
- * @param bestVerticalDifference_mps where none matched: the vertical rate there, flyer minus lead,
- *     up positive
+ * @param bestLevelDifference_mps where none matched: the largest level rate over the stretch, as
+ *     long as the dwell, in which the pair came nearest to a match
+ * @param bestVerticalDifference_mps where none matched: the largest vertical rate there, flyer
+ *     minus lead, up positive
  * @param refusals why the tolerances could not be judged on these data, in words; empty where they
  *     could
  */

@@ -167,12 +167,33 @@ class PairAnalysisTest {
         assertEquals(20, matched.windows().get(0).span().end_s(), 0.3);
     }
 
+    /** Rates of −10 + 1.2 t m/s: within 1.5 m/s for 2.5 s, within 1.8 m/s for the dwell of 3 s. */
     @Test
-    void underTheDwellThereIsNoWindowAndTheBestMomentIsTold() {
-        Matched matched = PairAnalysis.analyse(input(alongNorth(-100, -10, 1.2))).matched();
+    void underTheDwellThereIsNoWindowAndHowFarOffItWasIsTold() {
+        Matched matched =
+                PairAnalysis.analyse(
+                                input(
+                                        t_s ->
+                                                new Vec3(
+                                                        0,
+                                                        -100 - 10 * t_s + 0.6 * t_s * t_s,
+                                                        -0.4 * t_s)))
+                        .matched();
+        assertTrue(matched.isKnown());
         assertEquals(0, matched.total_s());
-        assertEquals(0, matched.bestLevelDifference_mps().orElseThrow(), 0.2);
-        assertEquals(0, matched.bestVerticalDifference_mps().orElseThrow(), 0.05);
+        assertEquals(1.8, matched.bestLevelDifference_mps().orElseThrow(), 0.07);
+        assertEquals(-0.4, matched.bestVerticalDifference_mps().orElseThrow(), 0.01);
+    }
+
+    @Test
+    void whoNeverHoldsForTheDwellWithDataHasNoFigureForIt() {
+        KnownMotion blinking = flyer(1, t_s -> new Vec3(0, -100 - 10 * t_s, 0));
+        for (int t_s = 0; t_s < END_S; t_s += 2) {
+            blinking.without(t_s, t_s + 1.5);
+        }
+        Matched matched =
+                PairAnalysis.analyse(Scene.input(Scene.diving(END_S), blinking)).matched();
+        assertTrue(matched.bestLevelDifference_mps().isEmpty());
     }
 
     @Test
