@@ -12,18 +12,14 @@ import java.util.Optional;
 import java.util.Queue;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
-import org.lwjgl.PointerBuffer;
 import org.lwjgl.glfw.GLFWDropCallback;
-import org.lwjgl.glfw.GLFWErrorCallback;
 import org.lwjgl.opengl.GL11;
 import org.lwjgl.opengl.GL30;
 import org.lwjgl.opengl.GLCapabilities;
 import org.lwjgl.system.Callback;
-import org.lwjgl.system.Configuration;
 import org.lwjgl.system.FunctionProvider;
 import org.lwjgl.system.MemoryStack;
 import org.lwjgl.system.MemoryUtil;
-import org.lwjgl.system.Platform;
 import pairdown.gl.WindowEvent.Held;
 import pairdown.gl.WindowEvent.MouseButton;
 
@@ -36,8 +32,6 @@ public final class Window implements RenderContext {
     /** Where the card is real: enough to smooth an edge, cheap on any. */
     private static final int HARDWARE_SAMPLES = 4;
 
-    private static boolean glfwReady;
-
     private final long handle;
     private final GLCapabilities capabilities;
     private final Queue<WindowEvent> events = new ArrayDeque<>();
@@ -46,6 +40,7 @@ public final class Window implements RenderContext {
     private @Nullable Target scene;
     private int width_px;
     private int height_px;
+    private double pixel_mm;
     private float scale;
     private double pointerX;
     private double pointerY;
@@ -69,7 +64,7 @@ public final class Window implements RenderContext {
     public static Window open(String title, int width_px, int height_px)
             throws NoGraphicsException {
         GlBinding.prepare();
-        start();
+        WindowSystem.start();
         glfwDefaultWindowHints();
         glfwWindowHint(GLFW_CLIENT_API, GLFW_OPENGL_API);
         glfwWindowHint(GLFW_CONTEXT_VERSION_MAJOR, 3);
@@ -81,7 +76,7 @@ public final class Window implements RenderContext {
         long handle =
                 glfwCreateWindow(width_px, height_px, title, MemoryUtil.NULL, MemoryUtil.NULL);
         if (handle == MemoryUtil.NULL) {
-            throw NoGraphicsException.noOpenGl(lastError());
+            throw NoGraphicsException.noOpenGl(WindowSystem.lastError());
         }
         glfwMakeContextCurrent(handle);
         glfwSwapInterval(1);
@@ -95,43 +90,6 @@ public final class Window implements RenderContext {
         }
     }
 
-    private static synchronized void start() throws NoGraphicsException {
-        if (glfwReady) {
-            return;
-        }
-        if (Platform.get() == Platform.MACOSX) {
-            // This build of GLFW needs no -XstartOnFirstThread and lives beside the JDK's imaging.
-            Configuration.GLFW_LIBRARY_NAME.set("glfw_async");
-        }
-        try {
-            GLFWErrorCallback before = glfwSetErrorCallback(null);
-            if (before != null) {
-                before.free();
-            }
-            if (Platform.get() == Platform.LINUX && System.getenv("WAYLAND_DISPLAY") == null) {
-                // Else a library that is not needed complains on standard error of what it lacks.
-                glfwInitHint(GLFW_PLATFORM, GLFW_PLATFORM_X11);
-            }
-            if (!glfwInit()) {
-                throw NoGraphicsException.window(lastError());
-            }
-        } catch (UnsatisfiedLinkError | ExceptionInInitializerError e) {
-            throw NoGraphicsException.window("a library is missing", e);
-        }
-        glfwReady = true;
-    }
-
-    private static String lastError() {
-        try (MemoryStack stack = MemoryStack.stackPush()) {
-            PointerBuffer text = stack.mallocPointer(1);
-            int code = glfwGetError(text);
-            long at = text.get(0);
-            return code == GLFW_NO_ERROR || at == MemoryUtil.NULL
-                    ? "no display"
-                    : MemoryUtil.memUTF8(at);
-        }
-    }
-
     private void measure() {
         try (MemoryStack stack = MemoryStack.stackPush()) {
             IntBuffer w = stack.mallocInt(1);
@@ -142,6 +100,17 @@ public final class Window implements RenderContext {
             java.nio.FloatBuffer sx = stack.mallocFloat(1);
             glfwGetWindowContentScale(handle, sx, stack.mallocFloat(1));
             scale = Math.max(1, sx.get(0));
+        }
+        pixel_mm = Monitor.under(place()).map(Monitor::pixel_mm).orElse(0.0);
+    }
+
+    /** On another monitor pixels may be of another size. */
+    private void onMonitors() {
+        double before_mm = pixel_mm;
+        float scaleBefore = scale;
+        measure();
+        if (pixel_mm != before_mm || scale != scaleBefore) {
+            events.add(new WindowEvent.Resized(width_px, height_px, scale));
         }
     }
 
@@ -172,6 +141,8 @@ public final class Window implements RenderContext {
         keep(glfwSetDropCallback(handle, (w, count, names) -> onDrop(count, names)));
         keep(glfwSetFramebufferSizeCallback(handle, (w, width, height) -> onResize()));
         keep(glfwSetWindowContentScaleCallback(handle, (w, x, y) -> onResize()));
+        keep(glfwSetWindowPosCallback(handle, (w, x, y) -> onMonitors()));
+        keep(glfwSetMonitorCallback((monitor, event) -> onMonitors()));
         keep(
                 glfwSetWindowFocusCallback(
                         handle, (w, focused) -> events.add(new WindowEvent.Focused(focused))));
@@ -292,6 +263,7 @@ public final class Window implements RenderContext {
     public boolean isHidden() {
         return width_px == 0
                 || height_px == 0
+                || glfwGetWindowAttrib(handle, GLFW_VISIBLE) == GLFW_FALSE
                 || glfwGetWindowAttrib(handle, GLFW_ICONIFIED) == GLFW_TRUE;
     }
 
@@ -332,6 +304,7 @@ public final class Window implements RenderContext {
         fullScreen = !fullScreen;
     }
 
+    /** Left, top, width and height (points). */
     private int[] place() {
         int[] x = new int[1];
         int[] y = new int[1];
@@ -352,15 +325,7 @@ public final class Window implements RenderContext {
 
     /** How many millimetres a pixel is high, where the display says; 0 where it does not. */
     public double pixel_mm() {
-        long monitor = glfwGetPrimaryMonitor();
-        var mode = monitor == MemoryUtil.NULL ? null : glfwGetVideoMode(monitor);
-        if (mode == null) {
-            return 0;
-        }
-        int[] w = new int[1];
-        int[] h = new int[1];
-        glfwGetMonitorPhysicalSize(monitor, w, h);
-        return (double) h[0] / mode.height();
+        return pixel_mm;
     }
 
     @Override
@@ -440,6 +405,7 @@ public final class Window implements RenderContext {
         if (scene != null) {
             scene.close();
         }
+        keep(glfwSetMonitorCallback(null));
         callbacks.forEach(Callback::free);
         org.lwjgl.glfw.Callbacks.glfwFreeCallbacks(handle);
         GlBinding.makeCurrent(null);

@@ -25,7 +25,7 @@ final class WindowRig implements AutoCloseable {
     static final int WIDTH = 1366;
     static final int HEIGHT = 768;
 
-    private static final String TITLE = "Pairdown";
+    static final String TITLE = "Pairdown";
     private static final long LONGEST_NS = 60_000_000_000L;
 
     final Window window;

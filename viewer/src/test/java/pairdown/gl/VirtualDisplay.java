@@ -14,6 +14,8 @@ import java.util.concurrent.TimeUnit;
 import org.lwjgl.PointerBuffer;
 import org.lwjgl.glfw.GLFW;
 import org.lwjgl.glfw.GLFWDropCallback;
+import org.lwjgl.glfw.GLFWMonitorCallback;
+import org.lwjgl.glfw.GLFWWindowContentScaleCallback;
 import org.lwjgl.system.JNI;
 import org.lwjgl.system.Library;
 import org.lwjgl.system.MemoryStack;
@@ -138,5 +140,46 @@ public final class VirtualDisplay {
         } finally {
             GLFW.glfwSetDropCallback(window, callback);
         }
+    }
+
+    /** Its name, as other processes need it. */
+    public static String name() {
+        return display;
+    }
+
+    /** Takes a window off the screen, as minimising does. */
+    public static void unmap(String title) {
+        hand("search", "--name", title, "windowunmap", "--sync");
+    }
+
+    /** Puts it back. */
+    public static void map(String title) {
+        hand("search", "--name", title, "windowmap", "--sync");
+    }
+
+    public static void move(String title, int x, int y) {
+        hand("search", "--name", title, "windowmove", "--sync", String.valueOf(x), String.valueOf(y));
+    }
+
+    /** Tells the window that a monitor was taken off: this server can't do it. */
+    public static void monitorsChange() {
+        GLFWMonitorCallback callback = GLFW.glfwSetMonitorCallback(null);
+        if (callback == null) {
+            throw new AssertionError("the window does not listen for monitors");
+        }
+        callback.invoke(GLFW.glfwGetPrimaryMonitor(), GLFW.GLFW_DISCONNECTED);
+        GLFW.glfwSetMonitorCallback(callback);
+    }
+
+    /** Tells the current window that the system's scale has changed. */
+    public static void rescale() {
+        long window = GLFW.glfwGetCurrentContext();
+        GLFWWindowContentScaleCallback callback =
+                GLFW.glfwSetWindowContentScaleCallback(window, null);
+        if (callback == null) {
+            throw new AssertionError("the window does not listen for its scale");
+        }
+        callback.invoke(window, 2, 2);
+        GLFW.glfwSetWindowContentScaleCallback(window, callback);
     }
 }
