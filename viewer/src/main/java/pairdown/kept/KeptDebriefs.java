@@ -15,7 +15,6 @@ import java.util.stream.Stream;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.WholeFile;
 import pairdown.debrief.Debrief;
-import pairdown.attempt.WholeFile;
 import pairdown.season.FileStamp;
 import pairdown.season.FolderContent;
 import pairdown.season.ProgramPrint;

@@ -106,8 +106,7 @@ class WindowChangesTest {
         builder.environment().put("DISPLAY", VirtualDisplay.name());
         builder.environment().put("MESA_GL_VERSION_OVERRIDE", "2.1");
         Process process = builder.start();
-        String said =
-                new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+        String said = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
         assertTrue(process.waitFor(LONGEST_S, TimeUnit.SECONDS));
         assertEquals(ExitStatus.OUTPUT, process.exitValue(), said);
         List<String> lines = said.lines().filter(line -> line.contains("window")).toList();

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pairdown.attempt.Mark;
@@ -22,11 +23,13 @@ import pairdown.input.Action;
 import pairdown.input.HitAreas;
 import pairdown.panel.Rect;
 import pairdown.replay.Alignment;
+import pairdown.replay.Desk;
 import pairdown.replay.Moment;
 import pairdown.replay.SyntheticDebrief;
 import pairdown.settings.PanelKind;
 import pairdown.settings.SettingsFile;
 import pairdown.theme.Palette;
+import pairdown.time.Span;
 
 /** The replay in a real window, driven by keys and mouse. */
 @NeedsDisplay
@@ -118,6 +121,68 @@ class WindowTest {
             rig.until("a second later", () -> rig.time().t_s() > before_s + 1);
             rig.key("space");
             rig.until("a stop", () -> !rig.time().isPlaying());
+        }
+    }
+
+    @Test
+    void aTypedTimeIsGoneToAndALoopGoesRound() throws Exception {
+        try (WindowRig rig = showing()) {
+            rig.key("t");
+            rig.until("the question", () -> rig.state().asking() == Desk.Asking.TIME);
+            rig.key("ctrl+a", "BackSpace");
+            rig.type("15:01:50.000");
+            rig.key("Return");
+            rig.until("110 s", () -> Math.abs(rig.time().t_s() - 110) < 1e-6);
+            rig.key("l", "Right", "l");
+            rig.until("the loop", () -> rig.time().loop().isPresent());
+            Span loop = rig.time().loop().orElseThrow();
+            assertEquals(new Span(110, 111), loop);
+            rig.key("space");
+            rig.until("playing", () -> rig.time().isPlaying());
+            rig.until("near its end", () -> rig.time().t_s() > 110.6);
+            rig.until("its beginning again", () -> rig.time().t_s() < 110.4);
+        }
+    }
+
+    @Test
+    void twoCursorsShowWhatLiesBetween() throws Exception {
+        try (WindowRig rig = showing()) {
+            rig.key("Home", "n", "a", "n", "n", "b");
+            rig.until("both", () -> !Double.isNaN(rig.state().cursorB_s()));
+            double[] events = rig.diorama().moment().recording().eventTimes_s();
+            assertEquals(events[0], rig.state().cursorA_s(), 1e-6);
+            assertTrue(rig.state().cursorB_s() > rig.state().cursorA_s());
+            Pixels with = rig.picture();
+            rig.key("shift+a");
+            rig.until("none", () -> Double.isNaN(rig.state().cursorA_s()));
+            int strip = rig.area(Action.SEEK_ON_STRIP);
+            int x = Math.round(barX(rig, strip, events[0]));
+            int y = Math.round(rig.areas().y(strip));
+            Pixels without = rig.picture();
+            assertTrue(
+                    IntStream.range(y, y + Math.round(rig.areas().height(strip)))
+                            .anyMatch(i -> with.rgb(x, i) != without.rgb(x, i)),
+                    "no line at cursor A");
+        }
+    }
+
+    @Test
+    void theLastAttemptIsOpenedAgainByAKeyAndAPress() throws Exception {
+        Path flown = SmallAttempt.write(folder.resolve("flown"), "flown", 0);
+        try (WindowRig rig = WindowRig.empty(folder)) {
+            VirtualDisplay.drop(List.of(flown));
+            rig.until("the attempt", () -> rig.loop.shown().isPresent());
+        }
+        try (WindowRig rig = WindowRig.empty(folder)) {
+            rig.key("ctrl+r");
+            rig.until("the attempt", () -> rig.loop.shown().isPresent());
+            assertEquals("flown", rig.diorama().moment().debrief().attempt().id());
+        }
+        try (WindowRig rig = WindowRig.empty(folder)) {
+            rig.loop.round(rig.window);
+            rig.press(Action.OPEN_RECENT);
+            rig.until("the attempt", () -> rig.loop.shown().isPresent());
+            assertEquals("flown", rig.diorama().moment().debrief().attempt().id());
         }
     }
 

@@ -158,7 +158,14 @@ public final class VirtualDisplay {
     }
 
     public static void move(String title, int x, int y) {
-        hand("search", "--name", title, "windowmove", "--sync", String.valueOf(x), String.valueOf(y));
+        hand(
+                "search",
+                "--name",
+                title,
+                "windowmove",
+                "--sync",
+                String.valueOf(x),
+                String.valueOf(y));
     }
 
     /** Tells the window that a monitor was taken off: this server can't do it. */

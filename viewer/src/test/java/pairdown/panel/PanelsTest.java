@@ -13,10 +13,13 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import pairdown.debrief.Debrief;
 import pairdown.input.Action;
 import pairdown.input.Command;
 import pairdown.input.HitAreas;
 import pairdown.input.Keymap;
+import pairdown.pair.PairSeries;
+import pairdown.replay.Alignment;
 import pairdown.replay.Desk;
 import pairdown.replay.Moment;
 import pairdown.replay.Playback;
@@ -28,6 +31,8 @@ import pairdown.settings.ViewerSettings;
 import pairdown.theme.Palette;
 import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
+import pairdown.words.Figures;
+import pairdown.words.Measure;
 import pairdown.words.Words;
 
 class PanelsTest {
@@ -51,10 +56,14 @@ class PanelsTest {
     }
 
     private void draw() {
+        moment.fill(playback.t_s());
+        draw(moment);
+    }
+
+    private void draw(Moment shown) {
         canvas.texts.clear();
         canvas.strokes.clear();
         canvas.painted.clear();
-        moment.fill(playback.t_s());
         Palette palette = desk.settings().isDark() ? Palette.DARK : Palette.LIGHT;
         panels.draw(
                 canvas,
@@ -62,7 +71,7 @@ class PanelsTest {
                 width_px,
                 height_px,
                 desk,
-                Optional.of(moment),
+                Optional.of(shown),
                 playback);
     }
 
@@ -264,6 +273,24 @@ class PanelsTest {
         assertEquals(70.5, playback.t_s(), 1e-9);
         desk.ask(Desk.Asking.TIME, "soon");
         assertFalse(operator.seekTyped());
+    }
+
+    /** The other joins half a minute later: at the same time after the exit it is farther away. */
+    @Test
+    void theReadoutSaysByWhatTheSecondAttemptDiffers() {
+        Debrief first = RECORDING.debrief();
+        Debrief other = new SyntheticDebrief().joiningLater(30, "other").build();
+        Alignment onExit = Alignment.of(first, other, Alignment.On.EXIT, 30).orElseThrow();
+        Moment laid = new Moment(Recording.of(other));
+        Moment both = new Moment(RECORDING, Optional.of(new Moment.Ghost(laid, onExit)));
+        both.fill(SyntheticDebrief.JOINED_S + 6);
+        draw(both);
+        double own_m = both.links().get(0).figure(PairSeries.Figure.GAP);
+        double other_m = laid.links().get(0).figure(PairSeries.Figure.GAP);
+        assertTrue(other_m - own_m > 10, () -> own_m + " and " + other_m);
+        Figures figures = new Figures(desk.settings().units(), Locale.ENGLISH);
+        assertTrue(canvas.says(figures.text(Measure.DISTANCE, other_m)), "the other's gap");
+        assertTrue(canvas.says(figures.text(Measure.DISTANCE, own_m - other_m)), "the difference");
     }
 
     @Test
