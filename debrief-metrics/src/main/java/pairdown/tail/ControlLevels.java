@@ -13,6 +13,7 @@ import pairdown.stats.Robust;
  * @param model how the axis turns
  * @param disturbances what else turns it
  * @param flown where the tail is judged: a run a descent
+ * @param standing places in steady reverse
  * @param path level at each place, a ratio to forward thrust; NaN outside the descents
  * @param own the level of the descent a place lies in: what a drop is judged against
  */
@@ -22,6 +23,7 @@ record ControlLevels(
         TurnModel model,
         Disturbances disturbances,
         List<Masks.Run> flown,
+        boolean[] standing,
         double[] path,
         double[] own) {
     /** Looked at before and after a descent, so that its ends are no edges. */
@@ -87,7 +89,7 @@ record ControlLevels(
             System.arraycopy(path, run.from(), kept, run.from(), run.length());
             Arrays.fill(level, run.from(), run.to() + 1, own[k]);
         }
-        return new ControlLevels(model, disturbances, flown, kept, level);
+        return new ControlLevels(model, disturbances, flown, standing, kept, level);
     }
 
     private static Masks.Run widened(Masks.Run run, int by, int size) {
@@ -170,6 +172,17 @@ record ControlLevels(
             }
         }
         return Masks.runs(low, least, 1);
+    }
+
+    /** The own level where it was met: in the descents with steady reverse. */
+    double[] ownWhereMet() {
+        double[] met = Signals.nothing(own.length);
+        for (Masks.Run run : flown) {
+            if (Masks.count(standing, run) > 0) {
+                System.arraycopy(own, run.from(), met, run.from(), run.length());
+            }
+        }
+        return met;
     }
 
     double likelihood(int from, int to, double[] tried, double[] rough) {

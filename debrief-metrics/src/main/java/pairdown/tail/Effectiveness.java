@@ -88,7 +88,7 @@ record Effectiveness(
     }
 
     private static boolean[] baseline(Equation equation, Flight flight, TailSettings.Fit settings) {
-        boolean[] forward = flight.forward().clone();
+        boolean[] forward = flight.thrust().forward().clone();
         boolean[] near = new boolean[forward.length];
         for (int i = 0; i < forward.length; i++) {
             forward[i] &= equation.known(i);
@@ -159,6 +159,6 @@ record Effectiveness(
 
     /** The standing level over all descents; empty where it was never judged in reverse. */
     OptionalDouble standing() {
-        return Robust.median(levels.own());
+        return Robust.median(levels.ownWhereMet());
     }
 }

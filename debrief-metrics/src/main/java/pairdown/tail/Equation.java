@@ -60,20 +60,20 @@ record Equation(double[] acceleration_dps2, double[] drive, List<double[]> other
         int n = control.length;
         double step_s = signals.grid().step_s();
         double[] push = new double[n];
-        double[] known = new double[n];
         double[] keep = new double[n];
         double[] reach = new double[n];
         double[] moment = new double[n];
         for (int i = 0; i < n; i++) {
             int b = Math.max(0, i - 1);
             push[i] = factors[0] * (control[i] * pressure[i] + control[b] * pressure[b]) / 2;
-            known[i] = factors.length > 2 ? factors[2] * (load[i] + load[b]) / 2 : 0;
+            // The fin stands in the same air as its rudder: what slip does falls with it.
+            push[i] += factors.length > 2 ? factors[2] * (load[i] + load[b]) / 2 : 0;
             // Damping that the fit found to be none or the wrong way is none.
             double damping = Math.min(-1e-3, factors[1] * Math.sqrt(pressure[i]));
             keep[i] = Math.exp(damping * step_s);
             reach[i] = (keep[i] - 1) / damping;
             moment[i] = pressure[i];
-            if (!Double.isFinite(damping + known[i])) {
+            if (!Double.isFinite(damping + push[i])) {
                 push[i] = Double.NaN;
                 keep[i] = 1;
                 reach[i] = step_s;
@@ -83,11 +83,10 @@ record Equation(double[] acceleration_dps2, double[] drive, List<double[]> other
         return new TurnModel(
                 signals.column(axis.rate()),
                 push,
-                known,
                 keep,
                 reach,
                 moment,
-                flight.power(),
+                flight.thrust().power(),
                 0,
                 factors[0],
                 step_s);

@@ -105,7 +105,6 @@ final class LevelSmoother {
         for (int a = 0; a < N; a++) {
             toX[a] = dot(f[a], x);
         }
-        toX[0] += known ? model.reach()[i] * model.known_dps2()[i] : 0;
         toX[0] += f[0][4] * model.powerTrim_dps2();
         double[][] fp = times(f, p);
         for (int a = 0; a < N; a++) {

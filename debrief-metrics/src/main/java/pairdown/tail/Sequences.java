@@ -78,7 +78,7 @@ final class Sequences {
 
     private OptionalDouble reverse(Span descent) {
         boolean[] in = Masks.within(grid, List.of(descent));
-        boolean known = flight.knowsReverse();
+        boolean known = flight.thrust().isKnown();
         for (int i = 0; i < in.length; i++) {
             if (known && in[i] && flight.reverse()[i]) {
                 return OptionalDouble.of(grid.time_s(i));

@@ -84,14 +84,17 @@ public record TailSettings(
      * @param pressureBand baseline samples lie within this share of the dive's dynamic pressure,
      *     where there are enough
      * @param reverseLever_pct the lever behind this counts as reverse
+     * @param reverseBlade_deg where the lever is not logged, so does a blade angle under this: at
+     *     idle blades stand at some 10° and more
      */
     public record Fit(
             double leastBaseline_s,
             double leastInput_pct,
             double greatestSigma,
             double pressureBand,
-            double reverseLever_pct) {
-        public static final Fit DEFAULT = new Fit(15, 2, 0.15, 0.3, -5);
+            double reverseLever_pct,
+            double reverseBlade_deg) {
+        public static final Fit DEFAULT = new Fit(15, 2, 0.15, 0.3, -5, 6);
     }
 
     /**

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * How an axis turns when its control works at some level: a Kalman filter for the rate ω, the gusts
- * g and the trim c in ω̇ = level·M·drive + others + damping·ω + g + pressure·c. Gusts come and go
+ * g and the trim c in ω̇ = level·(M·drive + others) + damping·ω + g + pressure·c. Gusts come and go
  * (first-order Gauss–Markov); trim wanders slowly (random walk) and moves when power does, since
  * power changes the moment that the control has to hold. What a sample differs by from its
  * prediction is the innovation; its likelihood under several levels tells them apart, and unlike
@@ -14,9 +14,8 @@ import java.util.Arrays;
  * likelihood from innovations: F. C. Schweppe, IEEE Trans. Inf. Theory 11 (1965) 61.
  *
  * @param rate_dps the logged rate; NaN where missing
- * @param push_dps2 what the control at its forward-thrust effect would have done over the step that
- *     ends here
- * @param known_dps2 what the other terms did over that step
+ * @param push_dps2 what the control, and slip with the fin, would have done over the step that ends
+ *     here at their forward-thrust effect; NaN where not known
  * @param keep how much of the rate is left after a step
  * @param reach what a steady acceleration adds to the rate in a step (s)
  * @param pressure dynamic pressure over that of the dive: what a moment's effect grows with
@@ -30,7 +29,6 @@ import java.util.Arrays;
 record TurnModel(
         double[] rate_dps,
         double[] push_dps2,
-        double[] known_dps2,
         double[] keep,
         double[] reach,
         double[] pressure,
@@ -147,7 +145,7 @@ record TurnModel(
         double b = reach[i];
         double d = b * pressure[i];
         double r = Math.exp(-step_s / noise.gust_s());
-        double control = known ? level * push_dps2[i] + known_dps2[i] : 0;
+        double control = known ? level * push_dps2[i] : 0;
         to.x[0] =
                 k * from.x[0]
                         + b * (control + from.x[1])
@@ -181,16 +179,7 @@ record TurnModel(
     /** With the trim's change by power fitted. */
     TurnModel withPowerTrim(double trim_dps2) {
         return new TurnModel(
-                rate_dps,
-                push_dps2,
-                known_dps2,
-                keep,
-                reach,
-                pressure,
-                power,
-                trim_dps2,
-                effect_dps2,
-                step_s);
+                rate_dps, push_dps2, keep, reach, pressure, power, trim_dps2, effect_dps2, step_s);
     }
 
     /**
