@@ -7,6 +7,7 @@ import pairdown.report.ReportModel.FindingRow;
 import pairdown.safety.Finding;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /** The limits and what they came to, worst first. */
@@ -44,7 +45,7 @@ final class FindingPart {
                 value(f, measure, at),
                 facts.of(measure, f.limit(), at + "/limit"),
                 facts.clock(f.time_s(), at + "/time"),
-                f.reason().orElse(""));
+                f.reason().map(new Translation(words)::of).orElse(""));
     }
 
     private Fact value(Finding f, Measure measure, String at) {

@@ -19,6 +19,7 @@ import pairdown.report.ReportModel.WindowRow;
 import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /** One pair for the coach: sentences first, then pictures, charts and the windows one by one. */
@@ -265,6 +266,6 @@ final class PairPart {
     private List<String> refusals() {
         List<String> refusals = new ArrayList<>(pair.refusals());
         refusals.addAll(pair.matched().refusals());
-        return refusals.stream().distinct().toList();
+        return new Translation(words).of(refusals.stream().distinct().toList());
     }
 }

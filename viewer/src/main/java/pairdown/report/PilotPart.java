@@ -16,6 +16,7 @@ import pairdown.track.Channel;
 import pairdown.track.Series;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /** The pilot's page: each time control faded, what power had just done, and what followed. */
@@ -25,12 +26,14 @@ final class PilotPart {
 
     private final Debrief debrief;
     private final Words words;
+    private final Translation told;
     private final Facts facts;
     private final ChartBook book;
 
     PilotPart(Debrief debrief, Words words, Figures figures, ChartBook book) {
         this.debrief = debrief;
         this.words = words;
+        this.told = new Translation(words);
         this.facts = new Facts(debrief.axis(), words, figures);
         this.book = book;
     }
@@ -69,7 +72,7 @@ final class PilotPart {
                                 tail.powerChanges().stream()
                                         .filter(c -> c.towardReverse() && c.episode().isPresent())
                                         .count())));
-        tail.notes().forEach(n -> says.add(Prose.words(n)));
+        told.of(tail.notes()).forEach(n -> says.add(Prose.words(n)));
         return says;
     }
 
@@ -96,7 +99,7 @@ final class PilotPart {
                 Prose.of(facts.clock(e.span().start_s(), from + "/start")),
                 Prose.of(facts.duration(e.span(), from)),
                 Prose.of(facts.word("grade.", e.grade().key(), from + "/grade")),
-                Prose.words(e.why()));
+                Prose.words(told.of(e.why())));
     }
 
     private static void add(List<Fact> parts, Prose more) {

@@ -20,6 +20,7 @@ import pairdown.report.ReportModel.PilotPage;
 import pairdown.report.ReportModel.TimedPicture;
 import pairdown.report.ReportModel.TrustChart;
 import pairdown.words.Figures;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /** Makes the report's model from a debrief: what is said, with which figures, in which order. */
@@ -30,6 +31,7 @@ final class ReportBuilder {
     private final Debrief debrief;
     private final List<Mark> marks;
     private final Words words;
+    private final Translation told;
     private final Figures figures;
     private final Pictures pictures;
     private final ChartBook charts = new ChartBook();
@@ -39,6 +41,7 @@ final class ReportBuilder {
         this.debrief = debrief;
         this.marks = List.copyOf(marks);
         this.words = words;
+        this.told = new Translation(words);
         this.figures = figures;
         this.pictures = pictures;
     }
@@ -86,7 +89,7 @@ final class ReportBuilder {
         List<String> notes = new ArrayList<>(debrief.attempt().notes());
         notes.addAll(debrief.notes());
         notes.addAll(debrief.wind().notes());
-        return notes;
+        return told.of(notes);
     }
 
     /** Made all at once, so that their pictures are drawn while the rest is put together. */
@@ -155,7 +158,7 @@ final class ReportBuilder {
                             figures.clock(debrief.axis(), e.time_s()),
                             words.get("event." + e.kind().key()),
                             String.join(", ", e.participants()),
-                            e.text()));
+                            told.of(e.text())));
         }
         return rows;
     }

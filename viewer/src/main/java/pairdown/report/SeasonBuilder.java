@@ -16,12 +16,14 @@ import pairdown.season.SeasonSettings;
 import pairdown.time.TimeAxis;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /** Makes the season page's model: what is said, with which figures, in which order. */
 final class SeasonBuilder {
     private final Season season;
     private final Words words;
+    private final Translation told;
     private final Figures figures;
     private final SeasonReport.ReportLinks links;
     private final Facts facts;
@@ -32,6 +34,7 @@ final class SeasonBuilder {
     SeasonBuilder(Season season, Words words, Figures figures, SeasonReport.ReportLinks links) {
         this.season = season;
         this.words = words;
+        this.told = new Translation(words);
         this.figures = figures;
         this.links = links;
         this.facts = new Facts(new TimeAxis(Instant.EPOCH), words, figures);
@@ -44,6 +47,11 @@ final class SeasonBuilder {
 
     Words words() {
         return words;
+    }
+
+    /** What results say in English, in the reader's language. */
+    String told(String english) {
+        return told.of(english);
     }
 
     Figures figures() {
@@ -90,7 +98,7 @@ final class SeasonBuilder {
                 dives.model(),
                 envelope.model(),
                 unusable(),
-                season.notes(),
+                told.of(season.notes()),
                 thresholds());
     }
 
@@ -116,10 +124,10 @@ final class SeasonBuilder {
             String key = c.met() ? "met" : "not-met";
             rows.add(
                     new CriterionRow(
-                            c.name(),
+                            told.of(c.name()),
                             facts.word("seasonPage.criterion.", key, "/criteria/" + i + "/met"),
                             key,
-                            c.evidence()));
+                            told.of(c.evidence())));
         }
         return rows;
     }
@@ -127,7 +135,7 @@ final class SeasonBuilder {
     private List<UnusableRow> unusable() {
         return season.attempts().stream()
                 .filter(a -> !a.usable())
-                .map(a -> new UnusableRow(a.folder(), a.reason().orElse("")))
+                .map(a -> new UnusableRow(a.folder(), told.of(a.reason().orElse(""))))
                 .toList();
     }
 

@@ -57,7 +57,7 @@ final class SeasonDives {
                 String.valueOf(r.held().trials()),
                 percent(r.interval().low()),
                 percent(r.interval().high()),
-                r.configuration().orElse(""));
+                r.configuration().map(page::told).orElse(""));
     }
 
     private List<String> notJudged() {
@@ -135,7 +135,7 @@ final class SeasonDives {
         return new DiveRow(
                 page.number(a.folder()),
                 page.link(a),
-                d.configuration(),
+                page.told(d.configuration()),
                 facts.word("seasonPage.dive.", key, at + "/descentHeld"),
                 key,
                 facts.of(Measure.DURATION, d.longest_s(), at + "/longestOnTarget_s"),

@@ -41,10 +41,10 @@ final class SeasonEnvelope {
                 .ifPresent(g -> says.add(gap(g)));
         envelope.missingForce().ifPresent(f -> says.add(force(f)));
         target(says);
-        envelope.notes().forEach(n -> says.add(sentence(n)));
+        envelope.notes().forEach(n -> says.add(sentence(page.told(n))));
         return new SeasonModel.Envelope(
                 says,
-                envelope.question().map(SeasonEnvelope::sentence).orElse(""),
+                envelope.question().map(page::told).map(SeasonEnvelope::sentence).orElse(""),
                 charts(),
                 rows(),
                 overlaps(),
@@ -105,7 +105,7 @@ final class SeasonEnvelope {
     private String force(MissingForce f) {
         return words.get(
                 "seasonPage.force",
-                f.configuration(),
+                page.told(f.configuration()),
                 kilonewtons(f.value_N()),
                 kilonewtons(f.low_N()),
                 kilonewtons(f.high_N()),
@@ -150,7 +150,7 @@ final class SeasonEnvelope {
                     new MachineRow(
                             m.machine(),
                             words.get("role." + m.role()),
-                            m.configuration(),
+                            page.told(m.configuration()),
                             facts.count(
                                     m.segments().size(), "/envelope/machines/" + i + "/segments"),
                             range(m, Measure.AIRSPEED, SteadySegment::calibratedAirspeed_mps),
@@ -174,7 +174,7 @@ final class SeasonEnvelope {
             boolean any = o.area_m2ps2() > 0;
             rows.add(
                     new OverlapRow(
-                            o.configuration(),
+                            page.told(o.configuration()),
                             o.flyer(),
                             new Fact(
                                     any
@@ -195,7 +195,7 @@ final class SeasonEnvelope {
             String at = "/envelope/missingForce_N/byConfiguration/" + i;
             rows.add(
                     new ForceRow(
-                            f.configuration(),
+                            page.told(f.configuration()),
                             facts.count(f.segments(), at + "/segments"),
                             words.get(
                                     "seasonPage.force.flown",

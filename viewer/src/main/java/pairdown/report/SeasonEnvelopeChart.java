@@ -15,6 +15,7 @@ import pairdown.season.SteadySegment;
 import pairdown.theme.Palette;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /**
@@ -91,7 +92,7 @@ final class SeasonEnvelopeChart {
     }
 
     private void machine(XYChart chart, Machine m, Color colour, int look) {
-        String name = m.machine() + ", " + m.configuration();
+        String name = m.machine() + ", " + new Translation(words).of(m.configuration());
         ChartStyle.line(chart, name, round(m.hull()), colour, ChartStyle.stroke(look));
         Points points = new Points();
         for (SteadySegment s : m.segments()) {

@@ -12,6 +12,7 @@ import pairdown.time.Span;
 import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /** What to trust: one row a log. */
@@ -56,7 +57,7 @@ final class TrustPart {
                 clock.map(this::clock).orElse(Figures.MISSING),
                 height.map(this::height).orElse(Figures.MISSING),
                 lost(q),
-                warnings.stream().distinct().toList());
+                new Translation(words).of(warnings.stream().distinct().toList()));
     }
 
     private String clock(ClockResult c) {

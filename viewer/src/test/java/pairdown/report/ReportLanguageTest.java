@@ -26,6 +26,7 @@ import pairdown.debrief.Debrief;
 import pairdown.debrief.DebriefJson;
 import pairdown.pair.PairDebrief;
 import pairdown.words.Figures;
+import pairdown.words.Translation;
 import pairdown.words.Units;
 import pairdown.words.Words;
 
@@ -100,11 +101,11 @@ class ReportLanguageTest {
         return out.toString();
     }
 
-    /** Names, files and sentences, the longest first. */
+    /** Names and files, the longest first: sentences come out of the bundle, by their English. */
     private static List<String> toldByTheDebrief() {
         List<String> told = new ArrayList<>();
         gather(DebriefJson.of(DEBRIEF), told);
-        DEBRIEF.pairs().forEach(p -> told.addAll(p.matched().refusals()));
+        told.removeAll(SaidSentences.of(DEBRIEF));
         told.sort(Comparator.comparingInt(String::length).reversed());
         return told;
     }
@@ -114,6 +115,13 @@ class ReportLanguageTest {
             told.add(node.asText());
         }
         node.forEach(child -> gather(child, told));
+    }
+
+    @Test
+    void everySentenceOfADebriefIsOneOfTheBundle() {
+        List<String> said = SaidSentences.of(DEBRIEF);
+        assertTrue(said.size() > 20, "only " + said.size());
+        assertEquals(List.of(), said.stream().filter(s -> !Translation.knows(s)).toList());
     }
 
     @Test
