@@ -11,7 +11,7 @@ package pairdown.motion;
  * noise of the white-jerk model: Y. Bar-Shalom et al., Estimation with Applications to Tracking and
  * Navigation (2001), section 6.2.3 one order higher.
  */
-final class AxisFilter {
+public final class AxisFilter {
     /** Values a saved state takes: the state and the covariance's upper triangle by rows. */
     static final int SAVED = 14;
 
@@ -42,14 +42,14 @@ final class AxisFilter {
      * @param biasTime_s its time constant
      * @param lag_s coefficient l of velocity in a position measurement
      */
-    AxisFilter(double bias_m, double biasTime_s, double lag_s) {
+    public AxisFilter(double bias_m, double biasTime_s, double lag_s) {
         this.biasVariance_m2 = bias_m * bias_m;
         this.biasRate_ps = 1 / biasTime_s;
         this.lag_s = lag_s;
     }
 
     /** Starts anywhere: at a position and velocity with wide sigmas, the bias at its own spread. */
-    void start(double p0, double pSigma, double v0, double vSigma, double aSigma) {
+    public void start(double p0, double pSigma, double v0, double vSigma, double aSigma) {
         p = p0;
         v = v0;
         a = 0;
@@ -76,7 +76,7 @@ final class AxisFilter {
     }
 
     /** Carries the state over {@code dt_s} with jerk density {@code q}. */
-    void predict(double dt, double q) {
+    public void predict(double dt, double q) {
         double f = biasDecay(dt);
         double h = 0.5 * dt * dt;
         p += dt * v + h * a;
@@ -105,26 +105,26 @@ final class AxisFilter {
     }
 
     /** Position measured minus expected. */
-    double positionInnovation(double z) {
+    public double positionInnovation(double z) {
         return z - p - lag_s * v - b;
     }
 
     /** Variance of the expected position measurement, its own noise left out. */
-    double positionVariance() {
+    public double positionVariance() {
         double l = lag_s;
         return pp + bb + 2 * pb + l * (2 * pv + 2 * vb + l * vv);
     }
 
-    double velocityInnovation(double z) {
+    public double velocityInnovation(double z) {
         return z - v;
     }
 
-    double velocityVariance() {
+    public double velocityVariance() {
         return vv;
     }
 
     /** Takes a position with noise variance {@code r}. */
-    void updatePosition(double z, double r) {
+    public void updatePosition(double z, double r) {
         double l = lag_s;
         double h0 = pp + l * pv + pb;
         double h1 = pv + l * vv + vb;
@@ -134,7 +134,7 @@ final class AxisFilter {
     }
 
     /** Takes a velocity with noise variance {@code r}. */
-    void updateVelocity(double z, double r) {
+    public void updateVelocity(double z, double r) {
         absorb(z - v, vv + r, pv, vv, va, vb);
     }
 
@@ -161,8 +161,46 @@ final class AxisFilter {
     }
 
     /** Lets the bias step: what the receiver said before no longer binds it. */
-    void loosenBias(double extraVariance_m2) {
+    public void loosenBias(double extraVariance_m2) {
         bb += extraVariance_m2;
+    }
+
+    /**
+     * Lets velocity and acceleration step, as when a body leaves another.
+     *
+     * @param velocityVariance_m2ps2 of a push of unknown direction
+     * @param acceleration_mps2 what the acceleration steps by
+     * @param accelerationVariance_m2ps4 how well that is known
+     */
+    public void step(
+            double velocityVariance_m2ps2,
+            double acceleration_mps2,
+            double accelerationVariance_m2ps4) {
+        vv += velocityVariance_m2ps2;
+        a += acceleration_mps2;
+        aa += accelerationVariance_m2ps4;
+    }
+
+    /** Lets the acceleration fade to a share of itself, as drag takes over. */
+    public void fade(double share) {
+        a *= share;
+        pa *= share;
+        va *= share;
+        ab *= share;
+        aa *= share * share;
+    }
+
+    /** The same filter in the same state, apart from this one. */
+    public AxisFilter copy() {
+        AxisFilter other = new AxisFilter(Math.sqrt(biasVariance_m2), 1 / biasRate_ps, lag_s);
+        double[] saved = new double[SAVED];
+        save(saved, 0);
+        other.p = p;
+        other.v = v;
+        other.a = a;
+        other.b = b;
+        other.loadCovariance(saved, SAVED - 10);
+        return other;
     }
 
     void save(double[] into, int at) {

@@ -9,8 +9,10 @@ import pairdown.units.Estimate;
 
 /** Phases of one who leaves an aircraft and opens a canopy. */
 final class JumperPhases {
-    /** The fall is looked at until this long after it is fast (s). */
-    private static final double BEYOND_S = 0.7;
+    /** The fall is looked at until this long after it is fast (s), and this many samples. */
+    private static final double BEYOND_S = 1.5;
+
+    private static final int FALL_SAMPLES = 3;
 
     /** A log that begins later than this before the fall missed the exit (s). */
     private static final double LEAST_ABOARD_S = 8;
@@ -18,13 +20,8 @@ final class JumperPhases {
     /** Riding together is judged over this long before that (s). */
     private static final double RIDE_S = 20;
 
-    /**
-     * Speed of the openings' crossing is read off points this far apart at best; so is its sigma.
-     */
-    private static final double OPENING_SIGMA_S = 0.4;
-
-    /** An opening begins where its pull is this share of its most. */
-    private static final double ONSET_SHARE = 0.2;
+    /** An opening is under way where its pull is this share of its most. */
+    private static final double PULLING_SHARE = 0.5;
 
     private final String id;
     private final Motion motion;
@@ -83,12 +80,26 @@ final class JumperPhases {
     }
 
     private Optional<Estimate> exit(int fast, Optional<Motion> ship) {
-        double falling_s = motion.time_s(fast) + BEYOND_S;
+        double falling_s = falling_s(motion.time_s(fast));
         if (falling_s - LEAST_ABOARD_S < motion.start_s()) {
             return Optional.empty();
         }
         return ExitInstant.before(motion, ship.filter(s -> ridesWith(s, falling_s)), falling_s)
-                .map(e -> new Estimate(e.value(), Math.hypot(e.sigma(), motion.clockSigma_s())));
+                .map(this::onTheClock);
+    }
+
+    private Estimate onTheClock(Estimate e) {
+        return new Estimate(e.value(), Math.hypot(e.sigma(), motion.clockSigma_s()));
+    }
+
+    /** When enough of a fast fall was sampled, after a hole too. */
+    private double falling_s(double fast_s) {
+        Motion.Columns v = motion.samples().vertical();
+        int first = v.firstFrom(fast_s);
+        int last = Math.min(v.size() - 1, first + FALL_SAMPLES - 1);
+        return first >= v.size()
+                ? fast_s + BEYOND_S
+                : Math.max(v.time_s(first) + BEYOND_S, v.time_s(last));
     }
 
     private boolean ridesWith(Motion ship, double falling_s) {
@@ -117,17 +128,14 @@ final class JumperPhases {
             if (crossed
                     && pull_mps2(k - reach, k + reach / 3) >= settings.openingDeceleration_mps2()
                     && isCanopy(k)) {
-                return Optional.of(new Estimate(onset_s(k), openingSigma_s()));
+                return Optional.of(onTheClock(OpeningInstant.before(motion, pulling_s(k))));
             }
         }
         return Optional.empty();
     }
 
-    /**
-     * The beginning of the pull that ends in a slow sink at a point: where it is a share of its
-     * most.
-     */
-    private double onset_s(int slow) {
+    /** When the pull that ends in a slow sink at a point is first well under way. */
+    private double pulling_s(int slow) {
         int reach = motion.points(settings.openingReach_s());
         int peak = slow;
         double most_mps2 = 0;
@@ -140,17 +148,12 @@ final class JumperPhases {
                 peak = k;
             }
         }
-        int onset = peak;
-        while (onset > Math.max(1, slow - 2 * reach)
-                && -motion.speedRate_mps2(onset) > ONSET_SHARE * most_mps2) {
-            onset--;
+        int pulling = peak;
+        while (pulling > Math.max(1, slow - 2 * reach)
+                && -motion.speedRate_mps2(pulling) > PULLING_SHARE * most_mps2) {
+            pulling--;
         }
-        return motion.time_s(onset);
-    }
-
-    private double openingSigma_s() {
-        return Math.hypot(
-                OPENING_SIGMA_S, Math.hypot(motion.samples().step_s() / 2, motion.clockSigma_s()));
+        return motion.time_s(pulling);
     }
 
     /** The strongest loss of speed between two points (m/s²). */

@@ -1,10 +1,15 @@
 package pairdown.phase;
 
+import java.util.Arrays;
+import java.util.Optional;
+import pairdown.geodesy.Geodetic;
+import pairdown.geodesy.LocalFrame;
 import pairdown.height.AlignedLog;
 import pairdown.motion.Trajectory;
 import pairdown.track.EvenSeries;
 import pairdown.track.Velocities;
 import pairdown.units.Estimate;
+import pairdown.vector.Vec3;
 
 /**
  * One participant's velocity as phases are read from it: smoothed and even for the long view, and
@@ -36,11 +41,16 @@ final class Motion {
         this.clockSigma_s = clockSigma_s;
     }
 
-    /** Velocity samples in order of time; level and vertical ones have their own times. */
-    record Samples(Columns level, Columns vertical, double step_s) {}
+    /**
+     * Samples in order of time: velocities, level and vertical ones at their own times, and places
+     * from the first fix on (east and north, up), which a trajectory has none of.
+     */
+    record Samples(Columns level, Columns vertical, Columns place, Columns height, double step_s) {}
 
     /** Columns of samples, read by index; each is a mean over {@code blur_s}. */
     static final class Columns {
+        static final Columns NONE = new Columns(new double[0], new double[0], new double[0], 0);
+
         private final double[] time_s;
         private final double[] first;
         private final double[] second;
@@ -56,6 +66,12 @@ final class Motion {
 
         int size() {
             return time_s.length;
+        }
+
+        /** The first sample at or after an instant. */
+        int firstFrom(double t_s) {
+            int at = Arrays.binarySearch(time_s, t_s);
+            return at >= 0 ? at : -at - 1;
         }
 
         /** Differences of positions are mean velocities; 0 for a receiver's own. */
@@ -98,12 +114,36 @@ final class Motion {
                         up,
                         up,
                         v.isVerticalDifferenced() ? step_s : 0);
+        Columns[] places = places(log);
         return of(
-                new Samples(level, vertical, step_s),
+                new Samples(level, vertical, places[0], places[1], step_s),
                 log.start_s(),
                 log.end_s(),
                 log.clock().doubt().absolute_s(),
                 settings);
+    }
+
+    /** Places in a level frame at the first fix: east and north, and up. */
+    private static Columns[] places(AlignedLog log) {
+        double[][] c = new double[4][log.size()];
+        int count = 0;
+        Optional<LocalFrame> frame = Optional.empty();
+        for (int row = 0; row < log.size(); row++) {
+            if (log.hasFix(row)) {
+                Geodetic at = log.position(row);
+                LocalFrame used = frame.orElseGet(() -> LocalFrame.at(at));
+                frame = Optional.of(used);
+                Vec3 p = used.toEnu(at);
+                c[0][count] = log.time_s(row);
+                c[1][count] = p.x();
+                c[2][count] = p.y();
+                c[3][count++] = p.z();
+            }
+        }
+        for (int i = 0; i < c.length; i++) {
+            c[i] = Arrays.copyOf(c[i], count);
+        }
+        return new Columns[] {new Columns(c[0], c[1], c[2], 0), new Columns(c[0], c[3], c[3], 0)};
     }
 
     /** A receiver's filtered velocities are late against its positions; differences are not. */
@@ -131,6 +171,8 @@ final class Motion {
                 new Samples(
                         new Columns(columns[0], columns[1], columns[2], 0),
                         new Columns(columns[0], columns[3], columns[3], 0),
+                        Columns.NONE,
+                        Columns.NONE,
                         settings.step_s()),
                 trajectory.start_s(),
                 trajectory.end_s(),
@@ -181,6 +223,16 @@ final class Motion {
 
     double step_s() {
         return up.step_s();
+    }
+
+    /** Whether the smoothed motion does not reach all through a stretch. */
+    boolean isHoled(double from_s, double to_s) {
+        for (double t_s = from_s; t_s <= to_s; t_s += up.step_s()) {
+            if (Double.isNaN(east.at(t_s) + north.at(t_s) + up.at(t_s))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     EvenSeries east() {

@@ -5,6 +5,7 @@ import java.util.Locale;
 /** Errors of one figure over many attempts, and how its stated sigma stands to them. */
 final class Tally {
     private double squares;
+    private double sum;
     private double worst;
     private double normalised;
     private int within1;
@@ -16,6 +17,7 @@ final class Tally {
     void add(double error) {
         if (Double.isFinite(error)) {
             squares += error * error;
+            sum += error;
             worst = Math.max(worst, Math.abs(error));
             count++;
         }
@@ -39,6 +41,10 @@ final class Tally {
 
     double rms() {
         return Math.sqrt(squares / count);
+    }
+
+    double mean() {
+        return sum / count;
     }
 
     double worst() {
@@ -68,7 +74,13 @@ final class Tally {
             return "none";
         }
         String figures =
-                String.format(Locale.ROOT, "rms %.3f, worst %.3f of %d", rms(), worst, count);
+                String.format(
+                        Locale.ROOT,
+                        "rms %.3f, mean %+.3f, worst %.3f of %d",
+                        rms(),
+                        mean(),
+                        worst,
+                        count);
         return sigmas == 0
                 ? figures
                 : figures

@@ -27,6 +27,7 @@ public final class PhaseStudy {
         int found = 0;
         int within = 0;
         double mean = 0;
+        double late = 0;
         for (int seed = 0; seed < seeds; seed++) {
             SyntheticJump jump = new SyntheticJump(seed, 25 + 1.5 * seed, seed % 3);
             AlignedLog blue =
@@ -47,6 +48,7 @@ public final class PhaseStudy {
             double e = exit_s.getAsDouble() - jump.exit_s;
             double o = opening_s.getAsDouble() - jump.pull_s;
             mean += e;
+            late += o;
             within +=
                     Math.abs(e) < 3 * p.estimate("blue", EventKind.EXIT).orElseThrow().sigma()
                             ? 1
@@ -56,7 +58,7 @@ public final class PhaseStudy {
         }
         System.out.printf(
                 Locale.ROOT,
-                "%4.0f Hz %-10s %-7s exit rms %.2f worst %.2f mean %+.2f s, opening rms %.2f worst %.2f s, %d of %d, %d within 3 sigma%n",
+                "%4.0f Hz %-10s %-7s exit rms %.2f worst %.2f mean %+.2f s, opening rms %.2f worst %.2f mean %+.2f s, %d of %d, %d within 3 sigma%n",
                 rate_Hz,
                 own ? "velocity" : "positions",
                 shipLogged ? "ship" : "no ship",
@@ -65,6 +67,7 @@ public final class PhaseStudy {
                 mean / found,
                 Math.sqrt(openings[0] / found),
                 openings[1],
+                late / found,
                 found,
                 seeds,
                 within);

@@ -100,7 +100,7 @@ final class SyntheticJump {
             pull_s = deployed_s + 0.7;
             double filled = Math.max(0, Math.min(1, (t_s - deployed_s - 0.7) / 2));
             drag += 12 * filled * filled;
-            lift = lift * (1 - filled) + 25 * filled;
+            lift = lift * (1 - filled) + 12 * filled;
         }
         double v = Math.sqrt(e * e + n * n + u * u);
         double q = 0.5 * 1.0 * v * v / 95;
