@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -13,52 +12,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pairdown.attempt.AttemptFolder;
 
 class DemoSeasonTest {
-    private static final Path SAMPLES = Path.of("..", "sample-tracks");
-    private static final Set<String> RESULTS = Set.of("debrief", "season", ".pairdown");
+    private static final Path SAMPLES = SampleComparison.SAMPLES;
     private static final long MOST_BYTES = 15_000_000;
 
     @TempDir private Path folder;
-
-    /** Files below a folder by their names within it, results of a debrief left aside. */
-    private static Map<String, Path> files(Path root) throws IOException {
-        try (Stream<Path> all = Files.walk(root)) {
-            return all.filter(Files::isRegularFile)
-                    .filter(f -> !isResult(root.relativize(f)))
-                    .collect(
-                            Collectors.toMap(
-                                    f -> root.relativize(f).toString(),
-                                    f -> f,
-                                    (a, b) -> a,
-                                    TreeMap::new));
-        }
-    }
-
-    private static boolean isResult(Path within) {
-        for (Path part : within) {
-            if (RESULTS.contains(part.toString())) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static void assertAlike(Path one, Path other) throws IOException {
-        Map<String, Path> a = files(one);
-        Map<String, Path> b = files(other);
-        assertEquals(a.keySet(), b.keySet());
-        for (Map.Entry<String, Path> file : a.entrySet()) {
-            long differs = Files.mismatch(file.getValue(), b.get(file.getKey()));
-            assertEquals(-1, differs, file.getKey() + " differs at byte " + differs);
-        }
-    }
 
     private static DemoAttempt attempt(String id) {
         return DemoSeason.attempts(DemoSeason.SEED).stream()
@@ -72,7 +35,9 @@ class DemoSeasonTest {
         for (String again : List.of("one", "two")) {
             DemoFolder.write(folder.resolve(again), attempt("2031-05-15-02"), DemoSeason.SEED);
         }
-        assertAlike(folder.resolve("one"), folder.resolve("two"));
+        assertEquals(
+                List.of(),
+                SampleComparison.differences(folder.resolve("one"), folder.resolve("two")));
     }
 
     @Test
@@ -81,12 +46,14 @@ class DemoSeasonTest {
         for (String id : List.of("2031-05-02-02", "2031-05-06-02", "2031-05-14-02")) {
             DemoAttempt demo = attempt(id);
             DemoFolder.write(folder.resolve(id), demo, DemoSeason.SEED);
-            assertAlike(SAMPLES.resolve(demo.folder()), folder.resolve(id));
+            assertEquals(
+                    List.of(),
+                    SampleComparison.differences(
+                            SAMPLES.resolve(demo.folder()), folder.resolve(id)));
         }
         assertEquals(DemoReadme.of(all), Files.readString(SAMPLES.resolve("README.md")));
         Set<String> folders =
-                files(SAMPLES).keySet().stream()
-                        .map(f -> f.replace('\\', '/'))
+                SampleComparison.files(SAMPLES).keySet().stream()
                         .filter(f -> f.endsWith("/attempt.json"))
                         .map(f -> f.replace("/attempt.json", ""))
                         .collect(Collectors.toSet());
@@ -96,7 +63,7 @@ class DemoSeasonTest {
     @Test
     void theSamplesAreSmallEnoughToShip() throws Exception {
         long bytes = 0;
-        for (Path file : files(SAMPLES).values()) {
+        for (Path file : SampleComparison.files(SAMPLES).values()) {
             bytes += Files.size(file);
         }
         assertTrue(bytes < MOST_BYTES, bytes + " bytes");
@@ -107,7 +74,7 @@ class DemoSeasonTest {
         Path copy = folder.resolve("logs");
         Files.createDirectories(copy.resolve("truth"));
         Path attempt = SAMPLES.resolve("practice-dives").resolve("2031-05-05-01");
-        for (Map.Entry<String, Path> f : files(attempt).entrySet()) {
+        for (Map.Entry<String, Path> f : SampleComparison.files(attempt).entrySet()) {
             if (!f.getKey().equals("attempt.json")) {
                 Files.copy(f.getValue(), copy.resolve(f.getKey()));
             }
@@ -128,7 +95,7 @@ class DemoSeasonTest {
                 DirectoryNotEmptyException.class, () -> DemoSeason.write(folder, 1, step -> {}));
         assertThrows(FileAlreadyExistsException.class, () -> DemoSeason.write(kept, 1, step -> {}));
         assertEquals("mine", Files.readString(kept));
-        assertEquals(1, files(folder).size());
+        assertEquals(1, SampleComparison.files(folder).size());
     }
 
     @Test
