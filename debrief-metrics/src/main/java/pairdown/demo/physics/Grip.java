@@ -4,13 +4,22 @@ import org.hipparchus.util.FastMath;
 import pairdown.vector.Vec3;
 
 /**
- * A hand on the wing tip: a spring and damper between the flyer and its slot, slipping above 250 N.
- * Stiffness, damping and slip: common practice, no published source.
+ * A hand on the wing tip: a spring and damper between the flyer and its slot, and the arm that
+ * takes some of the body's weight at once, slipping above 250 N. All figures: common practice, no
+ * published source.
  */
 final class Grip {
     private static final double STIFFNESS_NPM = 400;
     private static final double DAMPING_NSPM = 150;
     private static final double SLIP_N = 250;
+
+    /** Weight that the arm takes … */
+    private static final double HANG_N = 150;
+
+    /** … within this (s). */
+    private static final double HANG_S = 0.1;
+
+    private static final Vec3 UP = new Vec3(0, 0, 1);
 
     /** A hand reaches this far from where it belongs (m) … */
     private static final double REACH_M = 0.55;
@@ -50,18 +59,22 @@ final class Grip {
         if (!holding && wanted && away_m < REACH_M && closing_mps.norm() < REACH_MPS) {
             holding = true;
             since_s = time_s;
-            Vec3 first_N = pull_N(off_m, closing_mps);
+            Vec3 first_N = pull_N(off_m, closing_mps, time_s);
             blow_g = 0.35 + 0.25 * first_N.norm() / 100;
         } else if (holding && (!wanted || away_m > TORN_M)) {
             holding = false;
             until_s = time_s;
             blow_g = 0.15;
         }
-        return holding ? pull_N(off_m, closing_mps) : Vec3.ZERO;
+        return holding ? pull_N(off_m, closing_mps, time_s) : Vec3.ZERO;
     }
 
-    private static Vec3 pull_N(Vec3 off_m, Vec3 closing_mps) {
-        Vec3 pull_N = off_m.times(-STIFFNESS_NPM).plus(closing_mps.times(-DAMPING_NSPM));
+    private Vec3 pull_N(Vec3 off_m, Vec3 closing_mps, double time_s) {
+        double hang_N = HANG_N * Math.min(1, (time_s - since_s) / HANG_S);
+        Vec3 pull_N =
+                off_m.times(-STIFFNESS_NPM)
+                        .plus(closing_mps.times(-DAMPING_NSPM))
+                        .plus(UP.times(hang_N));
         double size_N = pull_N.norm();
         return size_N > SLIP_N ? pull_N.times(SLIP_N / size_N) : pull_N;
     }

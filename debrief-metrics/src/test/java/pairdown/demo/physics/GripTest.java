@@ -10,7 +10,10 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import pairdown.vector.Vec3;
 
-/** A hand on the tip: 400 N/m, 150 N s/m, slips above 250 N; common practice, no source. */
+/**
+ * A hand on the tip: 400 N/m, 150 N s/m, 150 N of weight, slips above 250 N; common practice, no
+ * source.
+ */
 class GripTest {
     private static final double DT_S = 0.02;
 
@@ -39,9 +42,18 @@ class GripTest {
 
     @Test
     void theArmIsASpringAndADamper() {
-        Vec3 force = holding().force_N(new Vec3(0, 0, -0.3), new Vec3(0.2, 0, 0), true, 11, DT_S);
-        assertEquals(400 * 0.3, force.z(), 1e-9);
+        Vec3 force = holding().force_N(new Vec3(0, -0.3, 0), new Vec3(0.2, 0, 0), true, 11, DT_S);
+        assertEquals(400 * 0.3, force.y(), 1e-9);
         assertEquals(-150 * 0.2, force.x(), 1e-9);
+    }
+
+    @Test
+    void theArmTakesWeightWithinATenthOfASecond() {
+        Grip grip = holding();
+        for (double[] row : new double[][] {{10.05, 75}, {10.1, 150}, {12, 150}}) {
+            Vec3 force = grip.force_N(Vec3.ZERO, Vec3.ZERO, true, row[0], DT_S);
+            assertEquals(row[1], force.z(), 1e-6, row[0] + " s");
+        }
     }
 
     @Property(tries = 40, seed = "20310514")
