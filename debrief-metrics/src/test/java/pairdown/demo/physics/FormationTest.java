@@ -220,8 +220,7 @@ class FormationTest {
                         .positionAt_m(after_s)
                         .minus(truth.body("lead").motion().positionAt_m(after_s));
         double heading_rad =
-                Math.toRadians(
-                        rows(truth.body("lead"), Channel.HEADING)[(int) (after_s / 0.02)]);
+                Math.toRadians(rows(truth.body("lead"), Channel.HEADING)[(int) (after_s / 0.02)]);
         assertTrue(off_m.dot(Route.ahead(heading_rad)) > 10, off_m::toString);
     }
 
@@ -274,7 +273,8 @@ class FormationTest {
                     t += 0.1;
                 }
                 double far_m =
-                        b.motion().positionAt_m(t)
+                        b.motion()
+                                .positionAt_m(t)
                                 .minus(truth.body("lead").motion().positionAt_m(t))
                                 .norm();
                 assertTrue(far_m > 45, b.id() + ": " + far_m + " m");
