@@ -3,10 +3,11 @@ package pairdown.format;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.function.LongFunction;
 
 /**
- * A log of any length made while it is read: a beginning with a fix, the same records that are no
- * fixes over and over, and an end with another fix. Nothing of it is held.
+ * A log of any length made while it is read: a beginning with a fix, records that are no fixes over
+ * and over, and an end. Nothing of it is held.
  */
 final class EndlessLog extends InputStream {
     /**
@@ -58,26 +59,40 @@ final class EndlessLog extends InputStream {
                             "," + feature("12", "-24.5001") + "]}\n",
                             2));
 
-    private final byte[] begin;
-    private final byte[] filler;
+    private final LongFunction<String> filler;
     private final byte[] end;
-    private final long length;
+    private final long bytes;
     private final long[] marks;
     private final Runnable atMark;
+    private byte[] part;
+    private int inPart;
+    private long parts;
     private long at;
     private int nextMark;
+    private boolean atEnd;
 
     /**
-     * @param bytes how long it is, to a record
+     * @param filler its parts between begin and end, by their number
+     * @param bytes how long it is, to a part
      * @param atMark what is done when so many bytes of {@code marks} have been read
      */
-    EndlessLog(Kind kind, long bytes, Runnable atMark, long... marks) {
-        begin = kind.begin().getBytes(StandardCharsets.US_ASCII);
-        filler = kind.filler().getBytes(StandardCharsets.US_ASCII);
-        end = kind.end().getBytes(StandardCharsets.US_ASCII);
-        length = begin.length + bytes / filler.length * filler.length;
+    EndlessLog(
+            String begin,
+            LongFunction<String> filler,
+            String end,
+            long bytes,
+            Runnable atMark,
+            long... marks) {
+        this.part = begin.getBytes(StandardCharsets.US_ASCII);
+        this.filler = filler;
+        this.end = end.getBytes(StandardCharsets.US_ASCII);
+        this.bytes = bytes;
         this.atMark = atMark;
         this.marks = marks;
+    }
+
+    static EndlessLog of(Kind kind, long bytes, Runnable atMark, long... marks) {
+        return new EndlessLog(kind.begin(), i -> kind.filler(), kind.end(), bytes, atMark, marks);
     }
 
     private static String epoch(String time, String minutes) {
@@ -115,20 +130,23 @@ final class EndlessLog extends InputStream {
             nextMark++;
             atMark.run();
         }
-        if (at < begin.length) {
-            return copy(begin, (int) at, to, from, count);
+        if (inPart == part.length && !next()) {
+            return -1;
         }
-        if (at < length) {
-            int in = (int) ((at - begin.length) % filler.length);
-            return copy(filler, in, to, from, count);
-        }
-        return at < length + end.length ? copy(end, (int) (at - length), to, from, count) : -1;
-    }
-
-    private int copy(byte[] source, int in, byte[] to, int from, int count) {
-        int n = Math.min(count, source.length - in);
-        System.arraycopy(source, in, to, from, n);
+        int n = Math.min(count, part.length - inPart);
+        System.arraycopy(part, inPart, to, from, n);
+        inPart += n;
         at += n;
         return n;
+    }
+
+    private boolean next() {
+        if (atEnd) {
+            return false;
+        }
+        atEnd = at >= bytes;
+        part = atEnd ? end : filler.apply(parts++).getBytes(StandardCharsets.US_ASCII);
+        inPart = 0;
+        return part.length > 0;
     }
 }

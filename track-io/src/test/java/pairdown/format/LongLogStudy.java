@@ -22,7 +22,7 @@ public final class LongLogStudy {
         for (var kind : new TreeMap<>(EndlessLog.KINDS).entrySet()) {
             long before_ns = System.nanoTime();
             LogSource log =
-                    LogSource.of("long", () -> new EndlessLog(kind.getValue(), bytes, () -> {}));
+                    LogSource.of("long", () -> EndlessLog.of(kind.getValue(), bytes, () -> {}));
             Track track = LogFiles.read(log, Optional.empty());
             double took_s = (System.nanoTime() - before_ns) / 1e9;
             System.out.printf(

@@ -37,7 +37,7 @@ class LongLogTest {
                         LogSource.of(
                                 "long",
                                 () ->
-                                        new EndlessLog(
+                                        EndlessLog.of(
                                                 kind,
                                                 BYTES,
                                                 () -> held.add(heldBytes()),
@@ -51,7 +51,7 @@ class LongLogTest {
         assertTrue(growth < MOST_GROWTH_BYTES, "grew by " + growth + " bytes of " + BYTES);
     }
 
-    private static long heldBytes() {
+    static long heldBytes() {
         Runtime runtime = Runtime.getRuntime();
         System.gc();
         return runtime.totalMemory() - runtime.freeMemory();

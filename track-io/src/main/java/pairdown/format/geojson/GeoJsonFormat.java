@@ -31,8 +31,11 @@ public final class GeoJsonFormat implements TrackFormat {
                             StreamReadConstraints.builder()
                                     .maxNestingDepth(MOST_DEPTH)
                                     .maxStringLength(1 << 20)
+                                    .maxNameLength(1 << 14)
                                     .maxNumberLength(100)
                                     .build())
+                    // Else each name met is held, and a file may be all names.
+                    .disable(JsonFactory.Feature.CANONICALIZE_FIELD_NAMES)
                     .build();
 
     @Override

@@ -72,7 +72,7 @@ final class GpxPoints {
                 }
                 case XMLStreamConstants.CHARACTERS -> {
                     if (!name.isEmpty()) {
-                        child(name, xml.getText());
+                        child(name, Xml.text(xml));
                     }
                 }
                 case XMLStreamConstants.END_ELEMENT -> {

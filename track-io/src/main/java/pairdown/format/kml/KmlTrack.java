@@ -61,7 +61,7 @@ final class KmlTrack {
                 }
                 case XMLStreamConstants.CHARACTERS -> {
                     if (told) {
-                        text.append(xml.getText());
+                        text.append(Xml.text(xml));
                     }
                 }
                 case XMLStreamConstants.END_ELEMENT -> {

@@ -1,10 +1,12 @@
 package pairdown.format.source;
 
 import com.ctc.wstx.api.WstxInputProperties;
+import com.ctc.wstx.exc.WstxLazyException;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.Reader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
@@ -16,13 +18,15 @@ import javax.xml.stream.XMLStreamReader;
 
 /**
  * XML as logs have it, read as a stream by a parser that fetches nothing, expands nothing and holds
- * no more than one element's text. Namespaces are left alone: damaged and hand-made files often
- * lack the declaration of a prefix they use, and local names tell enough.
+ * no more than one element's text and the names it has met, which are few and short. Namespaces are
+ * left alone: damaged and hand-made files often lack the declaration of a prefix they use, and
+ * local names tell enough.
  */
 public final class Xml {
     private static final int MOST_TEXT = 1 << 20;
     private static final int MOST_ATTRIBUTE = 1 << 16;
     private static final int MOST_DEPTH = 200;
+    private static final int MOST_ATTRIBUTES = 100;
 
     /** Bytes within which the XML declaration stands. */
     private static final int DECLARATION = 200;
@@ -49,11 +53,10 @@ public final class Xml {
         factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
         factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
         factory.setProperty(XMLInputFactory.IS_COALESCING, true);
-        // The parser's own constant for it is marked deprecated, the property is not.
-        factory.setProperty("com.ctc.wstx.lazyParsing", false);
         factory.setProperty(WstxInputProperties.P_MAX_TEXT_LENGTH, MOST_TEXT);
         factory.setProperty(WstxInputProperties.P_MAX_ATTRIBUTE_SIZE, MOST_ATTRIBUTE);
         factory.setProperty(WstxInputProperties.P_MAX_ELEMENT_DEPTH, MOST_DEPTH);
+        factory.setProperty(WstxInputProperties.P_MAX_ATTRIBUTES_PER_ELEMENT, MOST_ATTRIBUTES);
         return factory;
     }
 
@@ -66,7 +69,8 @@ public final class Xml {
         bytes.mark(DECLARATION);
         byte[] head = bytes.readNBytes(DECLARATION);
         bytes.reset();
-        return FACTORY.createXMLStreamReader(new InputStreamReader(bytes, encoding(head)));
+        Reader letters = new ShortWords(new InputStreamReader(bytes, encoding(head)));
+        return new FewNames(FACTORY.createXMLStreamReader(letters));
     }
 
     /** A declared encoding of eight bits a letter; all else has become UTF-8 before. */
@@ -92,6 +96,18 @@ public final class Xml {
             }
         }
         return "";
+    }
+
+    /**
+     * The text the parser is at. The parser reads it only now, so that what nobody asks for is not
+     * held, and finds only now where it is broken.
+     */
+    public static String text(XMLStreamReader xml) throws XMLStreamException {
+        try {
+            return xml.getText();
+        } catch (WstxLazyException e) {
+            throw new XMLStreamException(e.getMessage(), e);
+        }
     }
 
     /** The line a parser has come to. */

@@ -15,6 +15,9 @@ public final class XmlFragments {
     private final InputStream in;
     private final byte[] open;
     private final byte[] close;
+    private final byte[] buffer = new byte[1 << 14];
+    private int at;
+    private int filled;
     private byte[] element = new byte[1024];
     private int size;
     private long line = 1;
@@ -30,7 +33,7 @@ public final class XmlFragments {
     public boolean next() throws IOException {
         size = 0;
         boolean inside = false;
-        for (int b = in.read(); b >= 0; b = in.read()) {
+        for (int b = read(); b >= 0; b = read()) {
             line += b == '\n' ? 1 : 0;
             append((byte) b);
             if (endsWith(open)) {
@@ -49,6 +52,14 @@ public final class XmlFragments {
         return false;
     }
 
+    private int read() throws IOException {
+        if (at == filled) {
+            filled = Math.max(0, in.read(buffer));
+            at = 0;
+        }
+        return at < filled ? buffer[at++] & 0xff : -1;
+    }
+
     private void append(byte b) {
         if (size == element.length) {
             element = Arrays.copyOf(element, 2 * size);
@@ -63,6 +74,7 @@ public final class XmlFragments {
 
     private boolean endsWith(byte[] mark) {
         return size >= mark.length
+                && element[size - 1] == mark[mark.length - 1]
                 && Arrays.equals(element, size - mark.length, size, mark, 0, mark.length);
     }
 
