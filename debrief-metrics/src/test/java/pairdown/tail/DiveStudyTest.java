@@ -1,0 +1,40 @@
+package pairdown.tail;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import pairdown.demo.truth.Truth;
+import pairdown.track.UnusableInputException;
+
+/**
+ * Whole debriefs of a few simulated dives, one of them at idle, against their truth: a guard. What
+ * {@link DiveStudy} measures over many stands in DEVELOPERS.md.
+ */
+class DiveStudyTest {
+    private static final long[] SEEDS = {301, 302, 304};
+    private static TailScore score = new TailScore();
+
+    @BeforeAll
+    static void debriefAFewDives() throws UnusableInputException {
+        score = new TailScore();
+        for (long seed : SEEDS) {
+            Truth truth = MadeDives.fly(seed);
+            DiveStudy.add(score, truth, seed, MadeDives.Logged.ALL);
+        }
+    }
+
+    @Test
+    void episodesAreFoundAmongThingsThatOnlyLookLikeThem() {
+        assertTrue(score.truths >= 4, score::toString);
+        assertTrue(score.hits >= score.truths - 1, score::toString);
+        assertTrue(score.found - score.matchedFound <= 1, score::toString);
+    }
+
+    @Test
+    void theirStartsAndTheMovesBeforeThemAreKnown() {
+        assertTrue(score.onset_s() <= 1, score::toString);
+        assertTrue(score.onsetWithinTwoSigma() >= 0.5, score::toString);
+        assertTrue(score.rightlyNamed >= score.named - 1, score::toString);
+    }
+}
