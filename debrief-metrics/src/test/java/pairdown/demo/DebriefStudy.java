@@ -2,10 +2,8 @@ package pairdown.demo;
 
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Function;
 import pairdown.demo.physics.Behaviour;
 import pairdown.demo.physics.FlyerPlan;
 import pairdown.demo.physics.Scenario;
@@ -39,11 +37,17 @@ public final class DebriefStudy {
                         : new double[] {1, 5, 10};
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         for (Flown flown : Flown.values()) {
-            for (double rate_Hz : rates_Hz) {
-                DebriefErrors errors = new DebriefErrors();
-                run(errors, flown, rate_Hz, 1, seeds);
-                out.println(flown + ", flyers' logs at " + rate_Hz + " Hz, " + seeds + " seeds");
-                out.println(errors);
+            DebriefErrors[] errors = new DebriefErrors[rates_Hz.length];
+            Arrays.setAll(errors, i -> new DebriefErrors());
+            for (int seed = 1; seed <= seeds; seed++) {
+                Truth truth = Simulation.run(scenario(flown, seed));
+                for (int i = 0; i < errors.length; i++) {
+                    errors[i].add(made(truth, rates_Hz[i], seed, LogPlan.standard(truth)));
+                }
+            }
+            for (int i = 0; i < errors.length; i++) {
+                out.printf("%s, flyers' logs at %.0f Hz, %d seeds%n", flown, rates_Hz[i], seeds);
+                out.println(errors[i]);
             }
         }
     }
@@ -58,17 +62,13 @@ public final class DebriefStudy {
 
     /** A simulated attempt with the usual logs, the flyers' at this rate. */
     static SimulatedAttempt made(Flown flown, double rate_Hz, long seed) {
-        return made(flown, rate_Hz, seed, LogPlan::standard);
+        Truth truth = Simulation.run(scenario(flown, seed));
+        return made(truth, rate_Hz, seed, LogPlan.standard(truth));
     }
 
-    /** The same with other logs. */
-    static SimulatedAttempt made(
-            Flown flown, double rate_Hz, long seed, Function<Truth, List<LogPlan>> of) {
-        Truth truth = Simulation.run(scenario(flown, seed));
-        List<LogPlan> logs = new ArrayList<>();
-        for (LogPlan plan : of.apply(truth)) {
-            logs.add(atRate(plan, truth, rate_Hz));
-        }
+    /** The same of a truth already made, with other logs. */
+    static SimulatedAttempt made(Truth truth, double rate_Hz, long seed, List<LogPlan> plans) {
+        List<LogPlan> logs = plans.stream().map(p -> atRate(p, truth, rate_Hz)).toList();
         return SimulatedAttempt.of(truth, AttemptPlan.STANDARD, seed, logs);
     }
 
@@ -78,7 +78,7 @@ public final class DebriefStudy {
                 : plan;
     }
 
-    private static Scenario scenario(Flown flown, long seed) {
+    static Scenario scenario(Flown flown, long seed) {
         return switch (flown) {
             case HOLD_AT_30_M -> Scenario.standard(seed);
             case TOUCH_FOR_6_S -> both(seed, new Behaviour.Touch(6));

@@ -44,7 +44,10 @@ final class TouchErrors {
                         found.stream()
                                 .filter(f -> of.stream().noneMatch(c -> overlaps(f, c, ahead_s)))
                                 .count();
-        refused += pair.refusals().stream().anyMatch(r -> r.contains("cannot be told")) ? 1 : 0;
+        refused +=
+                pair.refusals().stream().anyMatch(r -> r.contains("touched cannot be told"))
+                        ? 1
+                        : 0;
         anchored(pair.series(), truth, of, ahead_s);
     }
 

@@ -4,11 +4,15 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.Debriefer;
 import pairdown.demo.DebriefStudy.Flown;
+import pairdown.demo.physics.Simulation;
 import pairdown.demo.receiver.LogPlan;
 import pairdown.demo.receiver.RecorderPlan;
 import pairdown.demo.truth.TrueBody;
@@ -41,40 +45,59 @@ public final class TouchStudy {
         FLYER_LOADS
     }
 
+    /** How an attempt is logged: the rate of the flyers' logs, and what else. */
+    record Variant(double rate_Hz, Logged logged) {}
+
+    private static final List<Variant> VARIANTS =
+            List.of(
+                    new Variant(5, Logged.SYSTEMS),
+                    new Variant(10, Logged.SYSTEMS),
+                    new Variant(1, Logged.SYSTEMS),
+                    new Variant(5, Logged.NO_CONTROLS),
+                    new Variant(5, Logged.FLYER_LOADS));
+
     public static void main(String[] args) throws UnusableInputException {
         int seeds = args.length > 0 ? Integer.parseInt(args[0]) : 20;
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         for (Flown flown : List.of(Flown.TOUCH_FOR_6_S, Flown.HOVER_AT_1_5_M)) {
-            for (double rate_Hz : new double[] {5, 10, 1}) {
-                out.printf(
-                        "%s at %.0f Hz: %s%n",
-                        flown, rate_Hz, run(flown, rate_Hz, Logged.SYSTEMS, 1, seeds));
-            }
-            for (Logged logged : List.of(Logged.NO_CONTROLS, Logged.FLYER_LOADS)) {
-                out.printf("%s at 5 Hz, %s: %s%n", flown, logged, run(flown, 5, logged, 1, seeds));
+            Map<Variant, TouchErrors> errors = run(flown, VARIANTS, 1, seeds);
+            for (Variant v : VARIANTS) {
+                out.printf("%s at %.0f Hz, %s: %s%n", flown, v.rate_Hz, v.logged, errors.get(v));
             }
         }
     }
 
-    static TouchErrors run(Flown flown, double rate_Hz, Logged logged, int first, int seeds)
+    static TouchErrors run(Flown flown, Variant variant, int first, int seeds)
             throws UnusableInputException {
-        TouchErrors errors = new TouchErrors();
+        return Objects.requireNonNull(run(flown, List.of(variant), first, seeds).get(variant));
+    }
+
+    private static Map<Variant, TouchErrors> run(
+            Flown flown, List<Variant> variants, int first, int seeds)
+            throws UnusableInputException {
+        Map<Variant, TouchErrors> errors = new HashMap<>();
         for (int seed = first; seed < first + seeds; seed++) {
-            SimulatedAttempt made = DebriefStudy.made(flown, rate_Hz, seed, t -> with(logged, t));
-            Debrief debrief = Debriefer.debrief(made.attempt(), made.logs(), step -> {});
-            for (PairDebrief pair : debrief.pairs()) {
-                List<TrueContact> contacts =
-                        made.truth().contacts().stream()
-                                .filter(c -> c.flyer().equals(pair.flyer()))
-                                .toList();
-                errors.add(
-                        pair,
-                        PairScore.truth(made, pair.flyer()),
-                        contacts,
-                        DebriefErrors.leadAhead_s(made, debrief));
+            Truth truth = Simulation.run(DebriefStudy.scenario(flown, seed));
+            for (Variant v : variants) {
+                add(
+                        errors.computeIfAbsent(v, k -> new TouchErrors()),
+                        DebriefStudy.made(truth, v.rate_Hz, seed, with(v.logged, truth)));
             }
         }
         return errors;
+    }
+
+    private static void add(TouchErrors errors, SimulatedAttempt made)
+            throws UnusableInputException {
+        Debrief debrief = Debriefer.debrief(made.attempt(), made.logs(), step -> {});
+        double ahead_s = DebriefErrors.leadAhead_s(made, debrief);
+        for (PairDebrief pair : debrief.pairs()) {
+            List<TrueContact> contacts =
+                    made.truth().contacts().stream()
+                            .filter(c -> c.flyer().equals(pair.flyer()))
+                            .toList();
+            errors.add(pair, PairScore.truth(made, pair.flyer()), contacts, ahead_s);
+        }
     }
 
     private static List<LogPlan> with(Logged logged, Truth truth) {
