@@ -177,13 +177,20 @@ final class PairPart {
         if (g.verdict() == GateHeld.Verdict.NO_DATA) {
             return facts.prose("report.pair.gateUnknown", planned);
         }
+        Prose held = seconds(g.held_s(), "/gateHeld/held_s");
+        Prose overshoots = Prose.of(facts.count(g.overshoots(), at + "/gateHeld/overshoots"));
+        Prose verdict =
+                Prose.of(facts.word("verdict.", g.verdict().key(), at + "/gateHeld/verdict"));
+        if (g.median_m().isEmpty()) {
+            return facts.prose("report.pair.gateUnmatched", planned, held, overshoots, verdict);
+        }
         return facts.prose(
                 "report.pair.gate",
                 planned,
                 Prose.of(facts.medianGap(g, at + "/gateHeld")),
-                seconds(g.held_s(), "/gateHeld/held_s"),
-                Prose.of(facts.count(g.overshoots(), at + "/gateHeld/overshoots")),
-                Prose.of(facts.word("verdict.", g.verdict().key(), at + "/gateHeld/verdict")));
+                held,
+                overshoots,
+                verdict);
     }
 
     private List<Chart> charts() {

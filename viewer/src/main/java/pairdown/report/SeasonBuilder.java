@@ -88,7 +88,7 @@ final class SeasonBuilder {
             glance.add(words.get("seasonPage.unusable.count", String.valueOf(unusable().size())));
         }
         return new SeasonModel(
-                words.locale().getLanguage(),
+                words.language(),
                 season.title().orElse(words.get("seasonPage.title")),
                 meta(),
                 Cautions.of(words),

@@ -192,6 +192,7 @@ final class SeasonLadderCharts {
         wedge.add(-r, -r);
         wedge.add(0, 1.5 * r);
         ChartAreas.area(chart, words.get("role.lead"), wedge, ChartStyle.BLACK);
+        ChartAreas.unlisted(chart, words.get("role.lead"));
     }
 
     private Points ellipse(Spread s) {

@@ -226,6 +226,7 @@ class SampleDebriefTest {
 
     private static String textOf(PDDocument pdf, int first, int last) throws IOException {
         PDFTextStripper text = new PDFTextStripper();
+        text.setSortByPosition(true);
         text.setStartPage(first);
         text.setEndPage(last);
         return text.getText(pdf);
