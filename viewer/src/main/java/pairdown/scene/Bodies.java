@@ -246,7 +246,7 @@ final class Bodies implements AutoCloseable {
         if (named) {
             label.row(0).add(shown.id());
             if (shown.isPredicted()) {
-                label.row(1).add("no data for ");
+                label.row(1).add(stage.word("scene.no-data-for")).add(' ');
                 label.row(1).addFixed(shown.sinceData_s(), 1, '.').add(" s");
             }
         }

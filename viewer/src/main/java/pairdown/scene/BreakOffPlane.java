@@ -74,7 +74,7 @@ final class BreakOffPlane implements AutoCloseable {
         if (stage.shows(ViewState.Layer.LABELS) && stage.sight().project(e, n, u, xy)) {
             Labels.Label label =
                     stage.labels().add(Labels.Rank.LIMIT, xy[0], xy[1], stage.palette().limit());
-            label.row(0).add("break-off ");
+            label.row(0).add(stage.word("scene.break-off")).add(' ');
             stage.figures()
                     .add(label.row(0), Measure.HEIGHT, breakOff.get().height_m())
                     .add(' ')

@@ -1,9 +1,19 @@
 package pairdown.scene;
 
+import java.util.Arrays;
+import java.util.Optional;
 import pairdown.gl.Shaders;
+import pairdown.replay.Alignment;
+import pairdown.replay.Moment;
 
 /** A second attempt: its flyers as they stood to their lead, with the paths they took there. */
 final class GhostTrails implements AutoCloseable {
+    /** Keys of words, by what two attempts are aligned on. */
+    private static final String[] ALIGNED =
+            Arrays.stream(Alignment.On.values())
+                    .map(on -> "scene.aligned." + on.key())
+                    .toArray(String[]::new);
+
     private final Ghosts ghosts;
     private final Trails paths;
     private final float[] xy = new float[2];
@@ -34,12 +44,15 @@ final class GhostTrails implements AutoCloseable {
                 mark.marked(pairdown.theme.Marker.of(i), true);
                 mark.row(0)
                         .add(ghosts.body(i).id())
-                        .add(" of ")
+                        .add(' ')
+                        .add(stage.word("scene.of"))
+                        .add(' ')
                         .add(ghosts.moment().debrief().attempt().id());
-                stage.moment()
-                        .ghost()
-                        .ifPresent(
-                                g -> mark.row(1).add("aligned on ").add(g.alignment().on().key()));
+                Optional<Moment.Ghost> ghost = stage.moment().ghost();
+                if (ghost.isPresent()) {
+                    int on = ghost.get().alignment().on().ordinal();
+                    mark.row(1).add(stage.word(ALIGNED[on]));
+                }
             }
         }
     }

@@ -96,11 +96,17 @@ final class Propeller implements AutoCloseable {
         }
         Labels.Label label =
                 stage.labels().add(Labels.Rank.SLOT, xy[0], xy[1], stage.palette().inkSoft());
-        label.row(0).add(direction > 0 ? "forward" : direction < 0 ? "reverse" : "idle");
+        label.row(0)
+                .add(
+                        stage.word(
+                                direction > 0
+                                        ? "scene.forward"
+                                        : direction < 0 ? "scene.reverse" : "scene.idle"))
+                .add(", ");
         if (Double.isNaN(lever)) {
-            label.row(0).add(", blade ").addFixed(blade, 0, '.').add("°");
+            label.row(0).add(stage.word("scene.blade")).add(' ').addFixed(blade, 0, '.').add("°");
         } else {
-            label.row(0).add(", lever ").addFixed(lever, 0, '.').add(" %");
+            label.row(0).add(stage.word("scene.lever")).add(' ').addFixed(lever, 0, '.').add(" %");
         }
     }
 

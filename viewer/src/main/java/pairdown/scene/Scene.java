@@ -157,22 +157,24 @@ public final class Scene implements AutoCloseable {
      */
     private void drawNotes(Canvas canvas, Stage s, float right, float bottom) {
         note.clear();
-        note.add(s.view().frame() == ViewState.Frame.LEAD ? "lead-fixed" : "world").add(" · ");
+        boolean leadFixed = s.view().frame() == ViewState.Frame.LEAD;
+        note.add(s.word(leadFixed ? "view.lead-fixed" : "view.world")).add(" · ");
         if (s.isInsideLead()) {
-            note.add("wing seen through · ");
+            note.add(s.word("scene.wing")).add(" · ");
         }
         if (s.view().enlargement() != 1) {
-            note.add("participants drawn ×").addFixed(s.view().enlargement(), 0, '.');
+            note.add(s.word("scene.enlarged")).add(" ×").addFixed(s.view().enlargement(), 0, '.');
             note.add(" · ");
         }
-        note.add("grid ");
+        note.add(s.word("scene.grid")).add(' ');
         note.addFixed(s.figures().shown(Measure.DISTANCE, ground.spacing_m(s)), 0, '.');
         s.figures().addUnit(note, Measure.DISTANCE);
         if (s.view().shows(Layer.VECTORS)) {
-            note.add(" · arrows: ").addFixed(Slots.ARROW_S, 0, '.').add(" s of relative motion");
+            note.add(" · ").add(s.word("scene.arrows")).add(' ');
+            note.addFixed(Slots.ARROW_S, 0, '.').add(" s");
         }
         if (s.view().shows(Layer.TRAILS)) {
-            note.add(" · bands: 1 s");
+            note.add(" · ").add(s.word("scene.bands")).add(" 1 s");
         }
         float size = s.theme().sizes().small();
         float width = canvas.textWidth(note, Face.TEXT, size);

@@ -108,7 +108,7 @@ final class Slots implements Drawable {
                 && !isTaken(stage, place)
                 && stage.sight().project(place.east_m(), place.north_m(), place.up_m(), xy)) {
             Labels.Label label = stage.labels().add(Labels.Rank.SLOT, xy[0], xy[1], rgba);
-            label.row(0).add("slot ").add(place.links().get(0).pair().slot().orElse(""));
+            label.row(0).add(stage.word("scene.slot")).add(' ').add(place.links().get(0).pair().slot().orElse(""));
         }
     }
 
@@ -201,7 +201,7 @@ final class Slots implements Drawable {
 
     private static void gap(Stage stage, Line row, Link link) {
         boolean hasSlot = link.pair().slotArm().isPresent();
-        row.add(hasSlot ? "gap " : "separation ");
+        row.add(stage.word(hasSlot ? "readout.gap" : "readout.separation")).add(' ');
         stage.figures()
                 .add(
                         row,
@@ -213,21 +213,21 @@ final class Slots implements Drawable {
     private static void closure(Stage stage, Line row, Link link) {
         double closure = link.figure(Figure.CLOSURE_RATE);
         if (Double.isNaN(closure)) {
-            row.add("closure not known this near");
+            row.add(stage.word("scene.closure-unknown"));
         } else {
-            row.add(closure >= 0 ? "closing " : "opening ");
+            row.add(stage.word(closure >= 0 ? "scene.closing" : "scene.opening")).add(' ');
             stage.figures().add(row, Measure.CLOSURE, Math.abs(closure));
         }
     }
 
     private static void state(Stage stage, Line row, Link link, boolean over) {
         if (over) {
-            row.add("over closing limit ");
+            row.add(stage.word("readout.over")).add(' ');
             stage.figures().add(row, Measure.CLOSURE, link.figure(Figure.CLOSING_LIMIT));
         } else if (link.isTouching()) {
-            row.add("matched, touch evidence");
+            row.add(stage.word("readout.matched")).add(", ").add(stage.word("readout.touch"));
         } else if (link.isMatched()) {
-            row.add("matched");
+            row.add(stage.word("readout.matched"));
         }
     }
 

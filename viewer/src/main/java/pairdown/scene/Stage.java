@@ -13,6 +13,7 @@ import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
 import pairdown.words.Units;
+import pairdown.words.Words;
 
 /**
  * What a thing needs to be drawn in one frame: the moment, the view, the camera, looks and words,
@@ -27,6 +28,7 @@ final class Stage {
     private ViewState view;
     private Theme theme = new Theme(Palette.LIGHT, Sizes.atPercent(100));
     private Figures figures = new Figures(Units.METRIC, Locale.ROOT);
+    private Words words = Words.of(Locale.ROOT);
 
     Stage(Strokes strokes, Moment moment) {
         this.strokes = strokes;
@@ -34,7 +36,12 @@ final class Stage {
         this.view = new ViewState(moment.debrief());
     }
 
+    /** Figures are compared as objects: in the language of the same ones the same words do. */
+    @SuppressWarnings("ReferenceEquality")
     void set(ViewState view, Vantage vantage, Theme theme, Figures figures) {
+        if (figures != this.figures) {
+            words = Words.of(figures.locale());
+        }
         this.view = view;
         this.vantage = vantage;
         this.theme = theme;
@@ -59,6 +66,11 @@ final class Stage {
 
     Figures figures() {
         return figures;
+    }
+
+    /** A text in the language of the figures. */
+    String word(String key) {
+        return words.get(key);
     }
 
     Sight sight() {

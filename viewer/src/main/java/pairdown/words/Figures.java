@@ -23,15 +23,22 @@ public final class Figures {
     private static final int DAY_S = 86_400;
 
     private final Units units;
+    private final Locale locale;
     private final char point;
 
     public Figures(Units units, Locale locale) {
         this.units = units;
+        this.locale = locale;
         this.point = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
     }
 
     public Units units() {
         return units;
+    }
+
+    /** Whose decimal sign they have. */
+    public Locale locale() {
+        return locale;
     }
 
     /** A value with its unit: {@code "85 mph"}. */

@@ -16,6 +16,7 @@ import pairdown.panel.Panels;
 import pairdown.panel.Rect;
 import pairdown.replay.Crowd;
 import pairdown.replay.Desk;
+import pairdown.replay.Moment;
 import pairdown.scene.Diorama;
 import pairdown.settings.StripKind;
 import pairdown.settings.ViewerSettings;
@@ -74,6 +75,8 @@ final class FrameStudy {
         private final Desk desk;
         private final Theme theme;
         private final Figures figures;
+        private final Optional<Moment> moment;
+        private final Rect whole;
 
         Stand(Debrief debrief, int width_px, int height_px) throws NoGraphicsException {
             context = OffscreenContext.open(width_px, height_px);
@@ -92,6 +95,8 @@ final class FrameStudy {
                             Palette.LIGHT,
                             Sizes.of(width_px, height_px, Math.max(1, height_px / 1080f), 0, 1));
             figures = new Figures(desk.settings().units(), Locale.ENGLISH);
+            moment = Optional.of(diorama.moment());
+            whole = new Rect(0, 0, width_px, height_px);
             System.out.printf(
                     Locale.ROOT,
                     "%s; set up in %.2f s%n",
@@ -146,7 +151,7 @@ final class FrameStudy {
             Rect scene =
                     withPanels
                             ? panels.scene(width, height, theme, desk.settings())
-                            : new Rect(0, 0, width, height);
+                            : whole;
             int x = Math.round(scene.x());
             int y = Math.round(scene.y());
             int w = Math.round(scene.width());
@@ -163,7 +168,7 @@ final class FrameStudy {
                         width,
                         height,
                         desk,
-                        Optional.of(diorama.moment()),
+                        moment,
                         diorama.view().playback());
             }
             canvas.end();

@@ -50,6 +50,7 @@ class WordsTest {
                                 keys("datum", HeightDatum.values(), v -> v.key()),
                                 keys("vantage", Vantage.Kind.values(), v -> v.key()),
                                 keys("ghost.on", Alignment.On.values(), v -> v.key()),
+                                keys("scene.aligned", Alignment.On.values(), v -> v.key()),
                                 keys("axes", Axes.values(), v -> v.key()),
                                 keys("airspeed", AirspeedKind.values(), v -> v.key()))
                         .flatMap(s -> s);
@@ -65,7 +66,7 @@ class WordsTest {
     /** Keys written out in the code and the templates; those put together are checked above. */
     @Test
     void everyKeyThatIsAskedForHasAText() throws IOException {
-        Pattern asked = Pattern.compile("\\b(?:words\\.get|w)\\(\\s*\"([a-zA-Z][\\w.-]*[\\w])\"");
+        Pattern asked = Pattern.compile("\\b(?:words\\.get|\\bword|w)\\(\\s*\"([a-zA-Z][\\w.-]*[\\w])\"");
         int found = 0;
         for (Path file : sources()) {
             Matcher key = asked.matcher(Files.readString(file));
