@@ -61,6 +61,7 @@ public final class Moment {
         for (int i = 0; i < links.size(); i++) {
             links.get(i).fill(t_s);
         }
+        recording.takeAhead(t_s);
         if (recording.axes().isPresent()) {
             leadHeading_rad = recording.axes().get().heading_rad(t_s);
         }

@@ -40,6 +40,7 @@ public final class Recording {
     private final List<Samples> sigmas = new ArrayList<>();
     private final List<Optional<Samples>> arms = new ArrayList<>();
     private final float[] arm = new float[ARM_VALUES];
+    private int ahead;
     private final int subject;
     private final Optional<LeadAxes> axes;
     private final List<Event> events;
@@ -209,6 +210,22 @@ public final class Recording {
             }
         } else {
             path.read(t_s, into);
+        }
+    }
+
+    /**
+     * Takes samples that the next seconds will ask for, of one participant at each call: those of
+     * all together would make a frame late.
+     */
+    void takeAhead(double t_s) {
+        if (participants.isEmpty()) {
+            return;
+        }
+        ahead = (ahead + 1) % participants.size();
+        attitudes.get(ahead).takeBeside(t_s);
+        sigmas.get(ahead).takeBeside(t_s);
+        if (arms.get(ahead).isPresent()) {
+            arms.get(ahead).get().takeBeside(t_s);
         }
     }
 

@@ -67,6 +67,17 @@ final class Samples {
         }
     }
 
+    /** Takes the samples on both sides of the block an instant is in, so that no later frame must. */
+    void takeBeside(double t_s) {
+        int own = (int) Math.max(0, Math.min(size - 1.0, (t_s - start_s) / step_s)) / BLOCK;
+        if (own + 1 < blocks.length) {
+            block(own + 1);
+        }
+        if (own > 0) {
+            block(own - 1);
+        }
+    }
+
     /** A rotation and its negative are the same: of the two, the way must go to the nearer. */
     private static float dot(float[] a, int ai, float[] b, int bi) {
         return a[ai] * b[bi]
