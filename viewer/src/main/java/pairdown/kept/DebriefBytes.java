@@ -114,7 +114,7 @@ final class DebriefBytes {
         return kryo;
     }
 
-    /** A file names the classes to be made: none but the program's own and plain ones are. */
+    /** A file names the classes to be made: none but the program's own, matrices and plain ones. */
     private static final class OurClasses extends DefaultClassResolver {
         @Override
         @SuppressWarnings("rawtypes") // as it is declared where it is overridden
@@ -127,6 +127,7 @@ final class DebriefBytes {
             boolean plain =
                     element.isPrimitive()
                             || name.startsWith("pairdown.")
+                            || name.startsWith("org.hipparchus.linear.")
                             || name.startsWith("java.util.")
                             || name.startsWith("java.time.")
                             || name.startsWith("java.lang.")
