@@ -67,7 +67,9 @@ final class Samples {
         }
     }
 
-    /** Takes the samples on both sides of the block an instant is in, so that no later frame must. */
+    /**
+     * Takes the samples on both sides of the block an instant is in, so that no later frame must.
+     */
     void takeBeside(double t_s) {
         int own = (int) Math.max(0, Math.min(size - 1.0, (t_s - start_s) / step_s)) / BLOCK;
         if (own + 1 < blocks.length) {

@@ -1,7 +1,9 @@
 package pairdown.scene;
 
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import pairdown.gl.Shaders;
 import pairdown.replay.Alignment;
 import pairdown.replay.Moment;
@@ -9,10 +11,9 @@ import pairdown.replay.Moment;
 /** A second attempt: its flyers as they stood to their lead, with the paths they took there. */
 final class GhostTrails implements AutoCloseable {
     /** Keys of words, by what two attempts are aligned on. */
-    private static final String[] ALIGNED =
+    private static final Map<Alignment.On, String> ALIGNED =
             Arrays.stream(Alignment.On.values())
-                    .map(on -> "scene.aligned." + on.key())
-                    .toArray(String[]::new);
+                    .collect(Collectors.toMap(on -> on, on -> "scene.aligned." + on.key()));
 
     private final Ghosts ghosts;
     private final Trails paths;
@@ -50,8 +51,8 @@ final class GhostTrails implements AutoCloseable {
                         .add(ghosts.moment().debrief().attempt().id());
                 Optional<Moment.Ghost> ghost = stage.moment().ghost();
                 if (ghost.isPresent()) {
-                    int on = ghost.get().alignment().on().ordinal();
-                    mark.row(1).add(stage.word(ALIGNED[on]));
+                    Alignment.On on = ghost.get().alignment().on();
+                    mark.row(1).add(stage.word(ALIGNED.getOrDefault(on, "")));
                 }
             }
         }

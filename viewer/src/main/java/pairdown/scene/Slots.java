@@ -108,7 +108,10 @@ final class Slots implements Drawable {
                 && !isTaken(stage, place)
                 && stage.sight().project(place.east_m(), place.north_m(), place.up_m(), xy)) {
             Labels.Label label = stage.labels().add(Labels.Rank.SLOT, xy[0], xy[1], rgba);
-            label.row(0).add(stage.word("scene.slot")).add(' ').add(place.links().get(0).pair().slot().orElse(""));
+            label.row(0)
+                    .add(stage.word("scene.slot"))
+                    .add(' ')
+                    .add(place.links().get(0).pair().slot().orElse(""));
         }
     }
 

@@ -148,10 +148,7 @@ final class FrameStudy {
         private void draw(boolean withPanels) {
             int width = context.width_px();
             int height = context.height_px();
-            Rect scene =
-                    withPanels
-                            ? panels.scene(width, height, theme, desk.settings())
-                            : whole;
+            Rect scene = withPanels ? panels.scene(width, height, theme, desk.settings()) : whole;
             int x = Math.round(scene.x());
             int y = Math.round(scene.y());
             int w = Math.round(scene.width());
@@ -162,14 +159,7 @@ final class FrameStudy {
             canvas.begin(width, height);
             diorama.drawWords(canvas, theme, x, y, h);
             if (withPanels) {
-                panels.draw(
-                        canvas,
-                        theme,
-                        width,
-                        height,
-                        desk,
-                        moment,
-                        diorama.view().playback());
+                panels.draw(canvas, theme, width, height, desk, moment, diorama.view().playback());
             }
             canvas.end();
             context.present();

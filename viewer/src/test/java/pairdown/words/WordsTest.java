@@ -66,7 +66,8 @@ class WordsTest {
     /** Keys written out in the code and the templates; those put together are checked above. */
     @Test
     void everyKeyThatIsAskedForHasAText() throws IOException {
-        Pattern asked = Pattern.compile("\\b(?:words\\.get|\\bword|w)\\(\\s*\"([a-zA-Z][\\w.-]*[\\w])\"");
+        Pattern asked =
+                Pattern.compile("\\b(?:words\\.get|\\bword|w)\\(\\s*\"([a-zA-Z][\\w.-]*[\\w])\"");
         int found = 0;
         for (Path file : sources()) {
             Matcher key = asked.matcher(Files.readString(file));
