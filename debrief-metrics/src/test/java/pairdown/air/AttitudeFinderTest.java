@@ -47,13 +47,20 @@ class AttitudeFinderTest {
      * (TH 254, TAS 163, wind 130/30, track 262, GS 182); PPL worked examples 2 and 3 (TT 270, wind
      * 180/30, WCA 14.5 left, GS 116; TT 045, wind 090/25, WCA 9.3 right, GS 91); a flight-computer
      * help page (course 000, wind 270/10, heading 354, GS 89.4). Published to a degree and a knot.
+     * A US wartime computer manual, example 16, as transcribed by the Smithsonian (TH 104, track
+     * 94, GS 146: wind 154/33 exactly, printed as 34); CNATRA P-203, figure 4.6-2 (TH 52, track 45,
+     * GS 220: wind 092.3/41.5 computed); FAA Pilot's Handbook, wind-triangle example, from memory
+     * and recomputed (course 090, wind 045/40, GS 88, WCA 13.6 left).
      */
     @ParameterizedTest
     @CsvSource({
         "261.877, 181.488, 130, 30, 254",
         "270, 116.190, 180, 30, 255.5",
         "45, 90.893, 90, 25, 54.3",
-        "0, 89.443, 270, 10, 353.6"
+        "0, 89.443, 270, 10, 353.6",
+        "94, 146, 154.07, 33.06, 104",
+        "45, 220, 92.278, 41.472, 52",
+        "90, 88.34, 45, 40, 76.37"
     })
     void theHeadingSolvesTheWindTriangle(
             double track, double groundSpeed_kt, double windFrom, double wind_kt, double heading)

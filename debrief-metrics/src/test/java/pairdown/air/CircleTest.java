@@ -46,4 +46,23 @@ class CircleTest {
         }
         assertEquals(20, Circle.through(legs).east_mps(), 1e-6);
     }
+
+    /**
+     * Ground speeds on headings 40, 160, 280 in a wind of 20: E. Williams, Aviation Formulary,
+     * gives true airspeed 100 and wind 20 back.
+     */
+    @Test
+    void threeEvenHeadingsGiveBackTheFormularysWind() {
+        List<WindArc.Sample> legs = new ArrayList<>();
+        double[] heading = {40, 160, 280};
+        double[] published = {113.8909585, 108.4807844, 80.3789089};
+        for (int i = 0; i < 3; i++) {
+            WindArc.Sample leg = sample(heading[i], 100, new Vec3(20, 0, 0));
+            assertEquals(published[i], Math.hypot(leg.east_mps(), leg.north_mps()), 1e-6);
+            legs.add(leg);
+        }
+        Circle c = Circle.through(legs);
+        assertEquals(20, Math.hypot(c.east_mps(), c.north_mps()), 1e-9);
+        assertEquals(100, c.radius_mps(), 1e-9);
+    }
 }

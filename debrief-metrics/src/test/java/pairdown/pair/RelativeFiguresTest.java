@@ -64,6 +64,14 @@ class RelativeFiguresTest {
         assertEquals(10.734, v.norm() / KNOT_MPS, 1e-3);
         assertEquals(20.43, t_s / 60, 5e-3);
         assertEquals(1.624, second.plus(v.times(t_s)).norm() / NM_M, 1e-3);
+        assertEquals(356.05, bearing_deg(v), 5e-3);
+        Vec3 target = v.plus(polar(180, 6 * KNOT_MPS));
+        assertEquals(351.07, bearing_deg(target), 5e-3);
+        assertEquals(4.766, target.norm() / KNOT_MPS, 1e-3);
+    }
+
+    private static double bearing_deg(Vec3 v) {
+        return (Math.toDegrees(Math.atan2(v.x(), v.y())) + 360) % 360;
     }
 
     /** Worked with NumPy: range, range rate at 0 and 5 s, time and place of closest approach. */
@@ -79,6 +87,8 @@ class RelativeFiguresTest {
         Vec3 nearest = p.plus(v.times(t_s));
         assertEquals(6.729102, nearest.norm(), 1e-6);
         assertEquals(2.059282, nearest.x(), 1e-6);
+        assertEquals(4.399376, nearest.y(), 1e-6);
+        assertEquals(4.656786, nearest.z(), 1e-6);
         assertEquals(0, closure(nearest, v), 1e-9);
     }
 
@@ -169,6 +179,29 @@ class RelativeFiguresTest {
     void theClosingLimitIsTheBrakingParabola(double braking, double gap_m, double limit_mps) {
         ClosingLimit limit = new ClosingLimit(new ClosureSettings(braking, 1, 0.5, 2));
         assertEquals(limit_mps, limit.at(gap_m), 0.06);
+    }
+
+    /**
+     * CNATRA P-1213 (draft), level rendezvous: at most 10 KIAS of closure within 1,000 ft. The
+     * default comes down to that at 33 m, so it is looser than that text further out.
+     */
+    @Test
+    void theDefaultClosingLimitIsTenKnotsAtThirtyThreeMetres() {
+        ClosingLimit limit = new ClosingLimit(ClosureSettings.DEFAULT);
+        assertEquals(10 * KNOT_MPS, limit.at(33.36), 2e-3);
+        assertTrue(limit.at(1000 * 0.3048) > 10 * KNOT_MPS);
+    }
+
+    /**
+     * CNATRA P-357, T-34C parade: on a 45° bearing line, 10 ft step-down, here 20 ft back: seen at
+     * 5 o'clock low from the lead, on the line.
+     */
+    @Test
+    void aParadePositionIsOnItsBearingLine() {
+        double ft_m = 0.3048;
+        Vec3 parade = new Vec3(-20 * ft_m, 20 * ft_m, -10 * ft_m);
+        assertEquals(0, Bearing.offLine_m(parade, 135, true), 1e-12);
+        assertEquals("5 o'clock low", Bearing.of(parade).words());
     }
 
     @Test

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import pairdown.format.LogFiles;
 import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.LocalFrame;
+import pairdown.stats.Robust;
 import pairdown.track.Channel;
 import pairdown.track.Track;
 import pairdown.vector.Vec3;
@@ -100,6 +101,11 @@ class TwoReceiversTest {
     @Test
     void itScattersLessThanEitherAlone() {
         assertAxes(new double[] {0.213, 0.297, 0.588}, v -> Math.sqrt(StatUtils.variance(v)));
+    }
+
+    @Test
+    void aFewWildFixesDoNotMoveItsSpread() {
+        assertAxes(new double[] {0.225, 0.288, 0.596}, v -> Robust.sigma(v).orElseThrow());
     }
 
     @Test
