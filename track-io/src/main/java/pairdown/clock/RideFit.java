@@ -35,6 +35,9 @@ final class RideFit {
     /** Far enough for one step of the iteration (s). */
     private static final double MAX_STEP_S = 1;
 
+    /** Farther from where it began a lag is another's (s). */
+    private static final double FARTHEST_S = 3 * MAX_STEP_S;
+
     /** The picture of the residual: trial lags to each side, and their spacing. */
     private static final int CURVE_POINTS = 30;
 
@@ -102,8 +105,11 @@ final class RideFit {
                     Math.max(loose_mps, PEAK_FACTOR * rules.residual_mps) + noise_mps();
             inside = ride(together(allowed_mps));
             Sums s = sums();
-            if (s.points == 0 || Math.abs(lag_s - from_s) > 3 * MAX_STEP_S) {
+            if (s.points == 0) {
                 return Optional.empty();
+            }
+            if (Math.abs(lag_s - from_s) > FARTHEST_S) {
+                return straight(from_s);
             }
             if (s.curvature > 0) {
                 double step_s = s.gradient / s.curvature;
@@ -111,6 +117,21 @@ final class RideFit {
             }
         }
         Sums s = sums();
+        return ride(s, s.sigma_s()).or(() -> straight(from_s));
+    }
+
+    /**
+     * A lag that ran away was driven by noise if the two move together without it, as on a straight
+     * climb: a ride all the same, whose lag is open.
+     */
+    private Optional<Ride> straight(double from_s) {
+        lag_s = from_s;
+        inside = ride(together(PEAK_FACTOR * rules.residual_mps + noise_mps()));
+        Sums s = sums();
+        return s.points == 0 ? Optional.empty() : ride(s, Math.max(FARTHEST_S, s.sigma_s()));
+    }
+
+    private Optional<Ride> ride(Sums s, double sigma_s) {
         double residual_mps = Math.sqrt(s.squares / s.points);
         boolean close = residual_mps <= rules.residual_mps + noise_mps() / 2;
         double distance_m = distance_m();
@@ -120,7 +141,7 @@ final class RideFit {
         return Optional.of(
                 new Ride(
                         lag_s,
-                        s.sigma_s(),
+                        sigma_s,
                         residual_mps,
                         s.speed / s.points,
                         s.points * b.step_s,

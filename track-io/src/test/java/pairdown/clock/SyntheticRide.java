@@ -45,6 +45,12 @@ final class SyntheticRide {
 
     /** A ship that stands 60 s, then climbs for the rest, turning where {@code turns} says so. */
     static SyntheticRide ship(long seed, double duration_s, IntPredicate turnsInSecond) {
+        return ship(seed, duration_s, turnsInSecond, 0.7);
+    }
+
+    /** The same in gusts of another size. */
+    static SyntheticRide ship(
+            long seed, double duration_s, IntPredicate turnsInSecond, double gust_mps) {
         Random random = new Random(seed);
         SyntheticRide r = new SyntheticRide((int) (duration_s / STEP_S));
         double heading_rad = random.nextDouble() * 6;
@@ -65,7 +71,7 @@ final class SyntheticRide {
             for (int axis = 0; axis < 3; axis++) {
                 gust[axis] +=
                         -gust[axis] * STEP_S / 8
-                                + 0.7 * Math.sqrt(2 * STEP_S / 8) * random.nextGaussian();
+                                + gust_mps * Math.sqrt(2 * STEP_S / 8) * random.nextGaussian();
             }
             double speed_mps = 52 * share;
             r.heading_rad[i] = heading_rad;
