@@ -25,11 +25,22 @@ final class LagCorrelation {
      * A promising lag.
      *
      * @param shift points: b's point k goes with a's point k + shift
+     * @param overlap points that both have at this lag
      */
-    record Peak(int shift, double correlation) {}
+    record Peak(int shift, double correlation, int overlap) {
+        /**
+         * How much likelier the overlap is with the two related than without, as twice the log of
+         * the ratio of likelihoods of a Gaussian regression: a short overlap correlates by chance,
+         * a long one does not.
+         */
+        double evidence() {
+            double unexplained = Math.max(1e-12, 1 - correlation * correlation);
+            return -overlap * Math.log(unexplained);
+        }
+    }
 
     /**
-     * The highest peaks, best first.
+     * The peaks with the most evidence, best first.
      *
      * @param a components by point, NaN where there is none
      * @param minimumOverlap points
@@ -37,17 +48,18 @@ final class LagCorrelation {
      */
     static List<Peak> peaks(
             double[][] a, double[][] b, int minimumOverlap, int apart, int most, double least) {
-        double[] r = correlations(a, b, minimumOverlap);
+        double[][] pooled = pooled(a, b, minimumOverlap);
+        double[] r = pooled[0];
         int na = a[0].length;
         int nb = b[0].length;
         List<Peak> all = new ArrayList<>();
         for (int shift = -nb + 1; shift < na; shift++) {
             double here = at(r, shift);
             if (here >= least && here >= at(r, shift - 1) && here > at(r, shift + 1)) {
-                all.add(new Peak(shift, here));
+                all.add(new Peak(shift, here, (int) Math.round(at(pooled[1], shift))));
             }
         }
-        all.sort(Comparator.comparingDouble(Peak::correlation).reversed());
+        all.sort(Comparator.comparingDouble(Peak::evidence).reversed());
         List<Peak> out = new ArrayList<>();
         for (Peak p : all) {
             if (out.size() < most
@@ -64,6 +76,11 @@ final class LagCorrelation {
 
     /** By shift, negative ones wrapped round to the end; −1 where the overlap is too little. */
     static double[] correlations(double[][] a, double[][] b, int minimumOverlap) {
+        return pooled(a, b, minimumOverlap)[0];
+    }
+
+    /** Correlations, and the points they are over. */
+    private static double[][] pooled(double[][] a, double[][] b, int minimumOverlap) {
         int n = Math.max(2, Integer.highestOneBit(2 * (a[0].length + b[0].length) - 1));
         Signal sa = new Signal(a, n);
         Signal sb = new Signal(b, n);
@@ -93,7 +110,7 @@ final class LagCorrelation {
             double varB = squaresB[0][i] - (square(levelB, i) + upB[0][i] * upB[0][i]) / m;
             out[i] = varA * varB > floor ? cov / Math.sqrt(varA * varB) : -1;
         }
-        return out;
+        return new double[][] {out, count[0]};
     }
 
     private static double square(double[][] c, int i) {

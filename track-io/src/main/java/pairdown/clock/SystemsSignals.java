@@ -101,6 +101,16 @@ final class SystemsSignals {
         return start_s + k * step_s;
     }
 
+    /** Half of the recorded time (s). */
+    double half_s() {
+        return size * step_s / 2;
+    }
+
+    /** The middle of the recorded time, on the recorder's clock (s). */
+    double middle_s() {
+        return start_s + half_s();
+    }
+
     /** Reads a value of a row. */
     private interface Reading {
         double of(int row);

@@ -3,6 +3,7 @@ package pairdown.clock;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class LagCorrelationTest {
@@ -30,6 +31,28 @@ class LagCorrelationTest {
         for (int shift : new int[] {-200, -12, 0, 30, 180}) {
             assertEquals(direct(a, b, shift), r[Math.floorMod(shift, r.length)], 1e-9);
         }
+    }
+
+    /** 60 points repeated well against 240 points in noise: the long stretch is the answer. */
+    @Test
+    void aShortOverlapThatFitsBetterIsWorthLessThanALongOne() {
+        double[] first = f(0);
+        double[] second = f(0);
+        Random random = new Random(5);
+        for (int k = 0; k < second.length; k++) {
+            second[k] += 3 * random.nextGaussian();
+        }
+        for (int k = 0; k < 60; k++) {
+            second[240 + k] = first[k] + random.nextGaussian();
+        }
+        double[][] a = {first, new double[300], new double[300]};
+        double[][] b = {second, new double[300], new double[300]};
+        var peaks = LagCorrelation.peaks(a, b, 50, 5, 4, 0.3);
+        var rival = peaks.stream().filter(p -> p.shift() == -240).findFirst().orElseThrow();
+        assertEquals(0, peaks.get(0).shift(), 1);
+        assertEquals(60, rival.overlap());
+        assertTrue(rival.correlation() > peaks.get(0).correlation(), () -> "" + peaks);
+        assertTrue(rival.evidence() < peaks.get(0).evidence(), () -> "" + peaks);
     }
 
     @Test

@@ -1,0 +1,90 @@
+package pairdown.clock;
+
+/**
+ * Ground velocity as airspeed along the heading, turned and scaled by a constant (declination,
+ * density), plus a wind that changes evenly over the flight. Points come in pairs: all east
+ * components, then all north ones.
+ */
+record HeadingSignal(SystemsSignals systems, VehicleSignals vehicle) implements LagFit.Problem {
+    /** A heading and airspeed are level flight's; steeper than this they are left out (m/s). */
+    private static final double LEVEL_MPS = 8;
+
+    /** Stands for an airspeed that was not logged: the scale is fitted. */
+    private static final double USUAL_MPS = 50;
+
+    /** Length of the mean heading vector below which the aircraft flew round: 1 is straight. */
+    private static final double SPREAD = 0.6;
+
+    /**
+     * Whether headings are spread enough to tell a wind from a turn: on few headings a wind that
+     * changes with height looks like a lag.
+     */
+    static boolean turns(SystemsSignals systems) {
+        double sin = 0;
+        double cos = 0;
+        int n = 0;
+        for (int k = 0; k < systems.size; k++) {
+            if (!Double.isNaN(systems.headingSin[k] + systems.headingCos[k])) {
+                sin += systems.headingSin[k];
+                cos += systems.headingCos[k];
+                n++;
+            }
+        }
+        return n > 0 && Math.hypot(sin, cos) / n < SPREAD;
+    }
+
+    @Override
+    public int size() {
+        return 2 * systems.size;
+    }
+
+    @Override
+    public double time_s(int k) {
+        return systems.time_s(k % systems.size);
+    }
+
+    @Override
+    public double middle_s() {
+        return systems.middle_s();
+    }
+
+    @Override
+    public int terms() {
+        return 6;
+    }
+
+    private boolean isEast(int k) {
+        return k < systems.size;
+    }
+
+    @Override
+    public double signal(int k, double t_s) {
+        boolean level = Math.abs(vehicle.velocity[2].at(t_s)) < LEVEL_MPS;
+        double e = vehicle.velocity[0].at(t_s);
+        double n = vehicle.velocity[1].at(t_s);
+        boolean moving = Math.hypot(e, n) > VehicleSignals.MOVING_MPS;
+        return level && moving ? isEast(k) ? e : n : Double.NaN;
+    }
+
+    @Override
+    public double slope(int k, double t_s) {
+        return vehicle.velocity[isEast(k) ? 0 : 1].slopeAt(t_s);
+    }
+
+    @Override
+    public double term(int k, int j) {
+        int i = k % systems.size;
+        double v = systems.hasAirspeed ? systems.airspeed_mps[i] : USUAL_MPS;
+        double east = v * systems.headingSin[i];
+        double north = v * systems.headingCos[i];
+        double late = (systems.time_s(i) - systems.middle_s()) / systems.half_s();
+        return switch (j) {
+            case 0 -> isEast(k) ? east : north;
+            case 1 -> isEast(k) ? north : -east;
+            case 2 -> isEast(k) ? 1 : 0;
+            case 3 -> isEast(k) ? 0 : 1;
+            case 4 -> isEast(k) ? late : 0;
+            default -> isEast(k) ? 0 : late;
+        };
+    }
+}
