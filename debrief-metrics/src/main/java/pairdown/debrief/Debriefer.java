@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Consumer;
 import pairdown.attempt.Attempt;
 import pairdown.clock.ClockResult;
@@ -79,8 +79,8 @@ public final class Debriefer {
         notes.addAll(air.air().notes());
         progress.accept("measuring pairs, reviewing power and tail");
         List<String> tailNotes = new ArrayList<>();
-        CompletableFuture<Optional<TailControl>> review =
-                CompletableFuture.supplyAsync(() -> Tails.of(attempt, air, phases, tailNotes));
+        ForkJoinTask<Optional<TailControl>> review =
+                ForkJoinTask.adapt(() -> Tails.of(attempt, air, phases, tailNotes)).fork();
         Pairs pairing = new Pairs(attempt, air, frame, phases, clock.axis());
         List<PairDebrief> pairs = pairing.analyse(notes);
         List<Finding> findings = pairing.findings(pairs);

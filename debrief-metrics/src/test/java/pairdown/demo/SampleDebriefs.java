@@ -16,6 +16,9 @@ final class SampleDebriefs {
     private SampleDebriefs() {}
 
     /**
+     * Not for parallel streams: a debrief runs its steps side by side, and a step that waits for
+     * another's place in the map would hold up both.
+     *
      * @param folder below the season's
      */
     static Debrief of(String folder) {
