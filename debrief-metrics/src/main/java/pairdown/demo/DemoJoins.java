@@ -75,7 +75,7 @@ final class DemoJoins {
         AttemptPlan plan = DemoPlans.gate("2031-05-12-01", "First co-flight, 150 m gate", 150, 20);
         return attempt(
                 "150 m",
-                "speeds matched for nine seconds and more at 150 m: real progress, though far.",
+                "speeds matched for some nine seconds at 150 m: real progress, though far.",
                 DemoScenarios.joined(seed, "2031-05-12T01:00:00Z", 0, DemoScenarios.both(150, 7)),
                 plan,
                 cast ->
