@@ -79,7 +79,12 @@ final class ReplayDesk implements AutoCloseable {
         return front;
     }
 
-    /** Begins to read the first attempt and the one to lay over it. */
+    /**
+     * Begins to read the first attempt and the one to lay over it, or with what to do first. It may
+     * begin before there is a window.
+     *
+     * @param problem to be told at once
+     */
     void begin(List<Path> attempts, Optional<String> problem) {
         problem.ifPresent(p -> state.tell(Optional.of(new Desk.Notice(p, true))));
         state.start(attempts.isEmpty());

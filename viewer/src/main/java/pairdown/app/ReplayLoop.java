@@ -1,6 +1,5 @@
 package pairdown.app;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -84,15 +83,6 @@ final class ReplayLoop implements AutoCloseable {
         ReplayDesk.Coming next = desk.show(ready, shaders);
         next.diorama().uploadAll();
         replace(next);
-    }
-
-    /**
-     * Begins with attempts read in the background, or with what to do first.
-     *
-     * @param problem to be told at once
-     */
-    void begin(List<Path> attempts, Optional<String> problem) {
-        desk.begin(attempts, problem);
     }
 
     private void replace(ReplayDesk.Coming next) {
@@ -288,7 +278,6 @@ final class ReplayLoop implements AutoCloseable {
 
     @Override
     public void close() {
-        desk.close();
         coming.ifPresent(c -> c.diorama().close());
         diorama.ifPresent(Diorama::close);
         canvas.close();

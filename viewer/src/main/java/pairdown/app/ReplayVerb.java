@@ -112,7 +112,8 @@ final class ReplayVerb implements Callable<Integer> {
                         offScreen
                                 ? OffscreenContext.open(size.width_px(), size.height_px())
                                 : Window.open("Pairdown", size.width_px(), size.height_px());
-                ReplayLoop loop = loop(context, settings, choice)) {
+                ReplayDesk desk = desk(settings, choice, () -> {});
+                ReplayLoop loop = new ReplayLoop(context, shaders(), desk)) {
             loop.show(Found.Ready.of(loaded, Words.of(Locale.getDefault())));
             String place = context instanceof Window ? "a window" : "memory";
             spec.commandLine().getOut().println(loop.time(count, place));
@@ -125,19 +126,22 @@ final class ReplayVerb implements Callable<Integer> {
         if (spec.commandLine().getParseResult().hasMatchedOption("--units")) {
             settings = settings.with(units.units());
         }
-        try (Window window = Window.open("Pairdown", size.width_px(), size.height_px());
-                ReplayLoop loop = loop(window, settings, choice)) {
-            loop.begin(attempts, read.problem());
-            loop.run(window);
+        // Reading begins first: opening a window takes as long as reading a kept debrief.
+        try (ReplayDesk desk = desk(settings, choice, Window::wake)) {
+            desk.begin(attempts, read.problem());
+            try (Window window = Window.open("Pairdown", size.width_px(), size.height_px());
+                    ReplayLoop loop = new ReplayLoop(window, shaders(), desk)) {
+                loop.run(window);
+            }
         }
     }
 
-    private ReplayLoop loop(RenderContext context, ViewerSettings settings, GhostChoice choice) {
-        Runnable wake = context instanceof Window ? Window::wake : () -> {};
-        return new ReplayLoop(
-                context,
-                new Shaders(Optional.ofNullable(shaderFolder)),
-                new ReplayDesk(
-                        SettingsFile.ofPerson(), settings, KeptDebriefs.ofUser(), choice, wake));
+    private Shaders shaders() {
+        return new Shaders(Optional.ofNullable(shaderFolder));
+    }
+
+    private static ReplayDesk desk(ViewerSettings settings, GhostChoice choice, Runnable wake) {
+        return new ReplayDesk(
+                SettingsFile.ofPerson(), settings, KeptDebriefs.ofUser(), choice, wake);
     }
 }

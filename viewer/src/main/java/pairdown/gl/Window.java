@@ -246,9 +246,11 @@ public final class Window implements RenderContext {
         }
     }
 
-    /** Wakes {@link #await} from any thread. */
+    /** Wakes {@link #await} from any thread; does nothing before the first window is opened. */
     public static void wake() {
-        glfwPostEmptyEvent();
+        if (WindowSystem.isReady()) {
+            glfwPostEmptyEvent();
+        }
     }
 
     public boolean shouldClose() {

@@ -11,7 +11,7 @@ import org.lwjgl.system.Platform;
 
 /** The library that opens windows, started once. */
 final class WindowSystem {
-    private static boolean glfwReady;
+    private static volatile boolean glfwReady;
 
     private WindowSystem() {}
 
@@ -44,6 +44,10 @@ final class WindowSystem {
             throw NoGraphicsException.window("a library is missing", e);
         }
         glfwReady = true;
+    }
+
+    static boolean isReady() {
+        return glfwReady;
     }
 
     static String lastError() {

@@ -40,58 +40,64 @@ final class OpeningStudy {
         String[] size = (args.length > 1 ? args[1] : "1280x720").split("x", -1);
         Path settings = Files.createTempDirectory("opening");
         SettingsFile file = SettingsFile.in(settings);
-        List<Double> between_ms = new ArrayList<>();
-        try (Window window =
-                        Window.open(
-                                "Pairdown", Integer.parseInt(size[0]), Integer.parseInt(size[1]));
-                ReplayLoop loop =
-                        new ReplayLoop(
-                                window,
-                                new Shaders(Optional.empty()),
-                                new ReplayDesk(
-                                        file,
-                                        file.read().settings(),
-                                        KeptDebriefs.ofUser(),
-                                        GhostChoice.of(Alignment.On.CLOSEST),
-                                        Window::wake))) {
-            Timer waking = new Timer("waking", true);
-            waking.schedule(wake(), WAKES_EVERY_MS, WAKES_EVERY_MS);
-            loop.begin(List.of(Path.of(args[0])), Optional.empty());
-            loop.round(window);
-            double first_s = since_s(start);
-            int waiting = 0;
-            while (loop.shown().isEmpty()) {
-                between_ms.add(round_ms(loop, window));
-                waiting++;
+        try (ReplayDesk desk =
+                new ReplayDesk(
+                        file,
+                        file.read().settings(),
+                        KeptDebriefs.ofUser(),
+                        GhostChoice.of(Alignment.On.CLOSEST),
+                        Window::wake)) {
+            desk.begin(List.of(Path.of(args[0])), Optional.empty());
+            try (Window window =
+                            Window.open(
+                                    "Pairdown",
+                                    Integer.parseInt(size[0]),
+                                    Integer.parseInt(size[1]));
+                    ReplayLoop loop =
+                            new ReplayLoop(window, new Shaders(Optional.empty()), desk)) {
+                show(window, loop, start);
             }
-            double shown_s = since_s(start);
-            for (int i = 0; i < AFTER; i++) {
-                between_ms.add(round_ms(loop, window));
-            }
-            waking.cancel();
-            Collections.sort(between_ms, Collections.reverseOrder());
-            System.out.printf(
-                    Locale.ROOT,
-                    "%s: first picture %.2f s, with the attempt %.2f s after the start;"
-                            + " %d pictures between; slowest rounds %s ms%n",
-                    window.renderer(),
-                    first_s,
-                    shown_s,
-                    waiting,
-                    between_ms.subList(0, Math.min(SLOWEST, between_ms.size())).stream()
-                            .map(ms -> String.format(Locale.ROOT, "%.0f", ms))
-                            .toList());
         }
         Files.deleteIfExists(file.path());
         Files.deleteIfExists(settings);
     }
 
+    private static void show(Window window, ReplayLoop loop, Instant start) {
+        List<Double> between_ms = new ArrayList<>();
+        Timer waking = new Timer("waking", true);
+        waking.schedule(wake(), WAKES_EVERY_MS, WAKES_EVERY_MS);
+        loop.round(window);
+        double first_s = since_s(start);
+        int waiting = 0;
+        while (loop.shown().isEmpty()) {
+            between_ms.add(round_ms(loop, window));
+            waiting++;
+        }
+        double shown_s = since_s(start);
+        for (int i = 0; i < AFTER; i++) {
+            between_ms.add(round_ms(loop, window));
+        }
+        waking.cancel();
+        Collections.sort(between_ms, Collections.reverseOrder());
+        System.out.printf(
+                Locale.ROOT,
+                "%s: first picture %.2f s, with the attempt %.2f s after the start;"
+                        + " %d pictures between; slowest rounds %s ms%n",
+                window.renderer(),
+                first_s,
+                shown_s,
+                waiting,
+                between_ms.subList(0, Math.min(SLOWEST, between_ms.size())).stream()
+                        .map(ms -> String.format(Locale.ROOT, "%.0f", ms))
+                        .toList());
+    }
+
     private static TimerTask wake() {
         return new TimerTask() {
-            @Override
-            public void run() {
-                Window.wake();
-            }
+        @Override
+        public void run() {
+            Window.wake();
+        }
         };
     }
 

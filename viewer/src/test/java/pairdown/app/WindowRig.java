@@ -45,7 +45,7 @@ final class WindowRig implements AutoCloseable {
                         choice,
                         Window::wake);
         loop = new ReplayLoop(window, new Shaders(Optional.empty()), desk);
-        loop.begin(List.of(), read.problem());
+        desk.begin(List.of(), read.problem());
     }
 
     /** With what to do first on it. */
@@ -195,5 +195,6 @@ final class WindowRig implements AutoCloseable {
     public void close() {
         loop.close();
         window.close();
+        desk.close();
     }
 }
