@@ -1,6 +1,7 @@
 package pairdown.app;
 
 import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
@@ -25,7 +26,7 @@ final class ReportPictures implements Pictures, AutoCloseable {
     private static final int HEIGHT_PX = 320;
 
     /** Names and figures still read where three pictures share the width of a page. */
-    private static final Theme THEME = new Theme(Palette.LIGHT, Sizes.atPercent(72));
+    private static final Sizes SIZES = Sizes.atPercent(72);
 
     private final Debrief debrief;
     private final Optional<Relief> relief;
@@ -62,8 +63,10 @@ final class ReportPictures implements Pictures, AutoCloseable {
             Studio open = opened();
             open.diorama().view().look(view.vantage());
             open.diorama().view().zoom(view.nearer());
+            List<String> ids = open.diorama().moment().recording().ids();
+            Theme theme = new Theme(Palette.LIGHT.forNames(ids), SIZES);
             return Optional.of(
-                    open.still(view.t_s(), view.vantage(), THEME, figures, true).toImage());
+                    open.still(view.t_s(), view.vantage(), theme, figures, true).toImage());
         } catch (NoGraphicsException e) {
             whyNone = Optional.of(Main.oneLine(String.valueOf(e.getMessage())));
             return Optional.empty();

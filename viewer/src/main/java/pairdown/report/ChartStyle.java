@@ -6,6 +6,7 @@ import java.awt.Font;
 import java.awt.FontFormatException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import java.util.Locale;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
@@ -14,6 +15,9 @@ import org.knowm.xchart.style.Styler.LegendLayout;
 import org.knowm.xchart.style.Styler.LegendPosition;
 import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
+import pairdown.debrief.Debrief;
+import pairdown.debrief.ParticipantDebrief;
+import pairdown.theme.Palette;
 
 /**
  * How every chart of the report looks: black on white, thin grid, and lines told apart by dash and
@@ -78,6 +82,17 @@ final class ChartStyle {
     /** The colour of the n-th of several lines. */
     static Color colour(int n) {
         return COLOURS[n % COLOURS.length];
+    }
+
+    /** A participant's colour, the replay's: one whose name is a colour has that one. */
+    static Color of(Debrief debrief, String participant) {
+        List<String> ids =
+                debrief.participants().stream()
+                        .filter(p -> p.trajectory().isPresent())
+                        .map(ParticipantDebrief::id)
+                        .toList();
+        int rgba = Palette.LIGHT.forNames(ids).participant(Math.max(0, ids.indexOf(participant)));
+        return new Color(rgba >>> 8);
     }
 
     /** The look of the n-th of several lines of one colour. */

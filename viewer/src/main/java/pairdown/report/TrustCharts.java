@@ -78,7 +78,12 @@ final class TrustCharts {
                                 t.start_s(),
                                 t.end_s(),
                                 t_s -> figures.shown(Measure.HEIGHT, height_m(debrief, t, t_s)));
-                ChartStyle.line(chart, p.id(), points, n++);
+                ChartStyle.line(
+                        chart,
+                        p.id(),
+                        points,
+                        ChartStyle.of(debrief, p.id()),
+                        ChartStyle.stroke(n++));
             }
         }
         return chart;
@@ -108,7 +113,7 @@ final class TrustCharts {
                 debrief.participants().stream().filter(p -> isMeasured(debrief, p)).toList();
         for (int i = 1; i < riders.size(); i++) {
             ride(debrief, riders.get(0), riders.get(i))
-                    .ifPresent(addTo(chart, debrief, riders.get(0), riders.get(i), i - 1));
+                    .ifPresent(addTo(chart, debrief, riders.get(0), riders.get(i)));
         }
         return chart;
     }
@@ -117,8 +122,7 @@ final class TrustCharts {
             XYChart chart,
             Debrief debrief,
             ParticipantDebrief reference,
-            ParticipantDebrief rider,
-            int look) {
+            ParticipantDebrief rider) {
         Trajectory a = reference.trajectory().orElseThrow();
         Trajectory b = rider.trajectory().orElseThrow();
         double biases_m = bias_m(debrief, rider) - bias_m(debrief, reference);
@@ -131,7 +135,7 @@ final class TrustCharts {
                             ride.start_s(),
                             ride.end_s(),
                             t -> figures.shown(Measure.DISTANCE, up_m(b, t) - up_m(a, t))),
-                    ChartStyle.colour(look),
+                    ChartStyle.of(debrief, rider.id()),
                     ChartStyle.SOLID);
             ChartStyle.unnamed(
                     chart,
@@ -141,7 +145,7 @@ final class TrustCharts {
                             t ->
                                     figures.shown(
                                             Measure.DISTANCE, up_m(b, t) - up_m(a, t) + biases_m)),
-                    ChartStyle.colour(look),
+                    ChartStyle.of(debrief, rider.id()),
                     ChartStyle.DOTTED);
         };
     }

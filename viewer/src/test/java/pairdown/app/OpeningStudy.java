@@ -53,8 +53,7 @@ final class OpeningStudy {
                                     "Pairdown",
                                     Integer.parseInt(size[0]),
                                     Integer.parseInt(size[1]));
-                    ReplayLoop loop =
-                            new ReplayLoop(window, new Shaders(Optional.empty()), desk)) {
+                    ReplayLoop loop = new ReplayLoop(window, new Shaders(Optional.empty()), desk)) {
                 show(window, loop, start);
             }
         }
@@ -94,10 +93,10 @@ final class OpeningStudy {
 
     private static TimerTask wake() {
         return new TimerTask() {
-        @Override
-        public void run() {
-            Window.wake();
-        }
+            @Override
+            public void run() {
+                Window.wake();
+            }
         };
     }
 
