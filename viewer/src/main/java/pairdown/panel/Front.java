@@ -150,7 +150,8 @@ public final class Front {
     private void openRecent(int number) {
         List<String> recent = desk.settings().recent();
         if (number >= 0 && number < recent.size()) {
-            opening.open(Path.of(recent.get(number)));
+            // A damaged settings file may hold what no path can be.
+            openTyped(recent.get(number));
         }
     }
 

@@ -71,7 +71,8 @@ final class BreakOffPlane implements AutoCloseable {
         int opacity = (int) (OPACITY * (FAINT + (1 - FAINT) * nearness));
         colour.setColour(Palette.withOpacity(stage.palette().limit(), opacity));
         square.draw();
-        if (stage.shows(ViewState.Layer.LABELS) && stage.sight().project(e, n, u, xy)) {
+        boolean named = stage.shows(ViewState.Layer.LABELS) && !stage.isFromAbove();
+        if (named && stage.sight().project(e, n, u, xy)) {
             Labels.Label label =
                     stage.labels().add(Labels.Rank.LIMIT, xy[0], xy[1], stage.palette().limit());
             label.row(0).add(stage.word("scene.break-off")).add(' ');

@@ -96,6 +96,11 @@ final class Stage {
                 || vantage.kind() == Vantage.Kind.RIGHT_WINDOW;
     }
 
+    /** Whether the camera looks straight down, where all that lies under the lead is behind it. */
+    boolean isFromAbove() {
+        return vantage.kind() == Vantage.Kind.PLAN;
+    }
+
     /** Whether the camera is a body's own eyes or on it. */
     boolean isSeenFrom(Body body) {
         return switch (vantage.kind()) {

@@ -190,4 +190,11 @@ class FrontTest {
         mayLoad.countDown();
         assertEquals(Optional.of(folder.resolve("second").toAbsolutePath()), awaitOpened());
     }
+
+    @Test
+    void aRecentPlaceThatIsNoPathIsTold() {
+        desk.settings(desk.settings().withOpened("\0not a path"));
+        front.apply(new Command(Action.OPEN_RECENT, 0), handedOn::add);
+        assertTrue(desk.notice().orElseThrow().text().contains("is no path"));
+    }
 }
