@@ -82,9 +82,12 @@ public final class Figures {
         return line.addFixed(shown(measure, value), decimals(measure, value), point);
     }
 
-    /** With an explicit plus on positive values: for differences and rates with a direction. */
+    /**
+     * With an explicit plus on positive values: for differences and rates with a direction. What
+     * rounds to nothing has no sign.
+     */
     public Line addSigned(Line line, Measure measure, double value) {
-        if (shown(measure, value) > 0) {
+        if (Line.rounds(shown(measure, value), decimals(measure, value)) > 0) {
             line.add('+');
         }
         return addNumber(line, measure, value);

@@ -58,7 +58,7 @@ public final class Line implements CharSequence {
      */
     public Line addFixed(double value, int decimals, char point) {
         long scale = POWERS_OF_TEN[decimals];
-        long scaled = Math.round(Math.abs(value) * scale);
+        long scaled = Math.abs(rounds(value, decimals));
         if (value < 0 && scaled != 0) {
             add(MINUS);
         }
@@ -68,6 +68,12 @@ public final class Line implements CharSequence {
             digits(scaled % scale, decimals);
         }
         return this;
+    }
+
+    /** A value in units of its last decimal, half rounded away from zero. */
+    static long rounds(double value, int decimals) {
+        long size = Math.round(Math.abs(value) * POWERS_OF_TEN[decimals]);
+        return value < 0 ? -size : size;
     }
 
     private Line digits(long value, int width) {

@@ -14,6 +14,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import pairdown.time.TimeAxis;
 import pairdown.units.Estimate;
 
@@ -97,5 +99,13 @@ class FiguresTest {
             @ForAll Measure measure, @ForAll @DoubleRange(min = -500, max = 5000) double value) {
         assertEquals(
                 value, MILES.fromShown(measure, MILES.shown(measure, value)), 1e-9 * 5000 + 1e-9);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.26, +0.3", "0.04, 0.0", "-0.04, 0.0", "-0.06, -0.1", "0, 0.0"})
+    void aDirectionIsSaidUnlessItRoundsToNothing(double closure_mps, String shown) {
+        Figures figures = new Figures(Units.METRIC, Locale.ENGLISH);
+        String text = figures.addSigned(new Line(), Measure.CLOSURE, closure_mps).toString();
+        assertEquals(shown.replace('-', Line.MINUS), text);
     }
 }
