@@ -41,21 +41,52 @@ final class AircraftResponse {
 
     /** Whether a jolt falls into a lock, or just before it. */
     boolean joltIn(Span lock) {
-        Span when = new Span(lock.start_s() - EARLY_S, lock.end_s());
-        return steps(Channel.ROLL_RATE, settings.jolt_Hz(), when, settings.rollStep_dps(), side)
-                || steps(Channel.LATERAL_LOAD, settings.load_Hz(), when, settings.loadStep_g(), 0)
-                || steps(Channel.NORMAL_LOAD, settings.load_Hz(), when, settings.loadStep_g(), 0);
+        return rollsIn(lock, settings.rollStepSigmas())
+                || loadsStepIn(lock, Channel.LATERAL_LOAD)
+                || loadsStepIn(lock, Channel.NORMAL_LOAD);
     }
 
     /**
-     * Whether a channel steps in a stretch: within the settings' time it leaves the mean of the
-     * half second before by at least {@code least}, and by a multiple of its scatter over the
-     * seconds before.
+     * Whether a jolt alone speaks for a touch. In rough air a lock of ten seconds has a step of the
+     * roll rate by chance: it must stand out further, and counts only where no logged control could
+     * have answered a weight on the tip.
+     */
+    boolean joltAloneIn(Span lock) {
+        return loadsStepIn(lock, Channel.LATERAL_LOAD)
+                || loadsStepIn(lock, Channel.NORMAL_LOAD)
+                || (!trimWouldShowIn(lock) && rollsIn(lock, settings.rollAloneSigmas()));
+    }
+
+    private boolean rollsIn(Span lock, double sigmas) {
+        return steps(
+                Channel.ROLL_RATE, settings.jolt_Hz(), lock, settings.rollStep_dps(), sigmas, side);
+    }
+
+    private boolean loadsStepIn(Span lock, Channel channel) {
+        return steps(
+                channel,
+                settings.load_Hz(),
+                lock,
+                settings.loadStep_g(),
+                settings.rollStepSigmas(),
+                0);
+    }
+
+    /**
+     * Whether a channel steps in a lock or just before it: within the settings' time it leaves the
+     * mean of the half second before by at least {@code least}, and by a multiple of its scatter
+     * over the seconds before.
      *
+     * @param sigmas that multiple
      * @param towards the sign the step must have, 0 for either
      */
     private boolean steps(
-            Channel channel, double least_Hz, Span when, double least, double towards) {
+            Channel channel,
+            double least_Hz,
+            Span lock,
+            double least,
+            double sigmas,
+            double towards) {
         Optional<Series> found =
                 Optional.ofNullable(systems.get(channel))
                         .filter(s -> SeriesStatistics.rate_Hz(s) >= least_Hz);
@@ -63,12 +94,17 @@ final class AircraftResponse {
             return false;
         }
         Series series = found.get();
-        for (int i = Math.max(0, series.indexAtOrBefore(when.start_s()));
-                i < series.size() && series.time_s(i) <= when.end_s();
+        for (int i = Math.max(0, series.indexAtOrBefore(lock.start_s() - EARLY_S));
+                i < series.size() && series.time_s(i) <= lock.end_s();
                 i++) {
-            double step = stepAfter(series, series.time_s(i));
+            double t_s = series.time_s(i);
+            double step = stepAfter(series, t_s);
             double size = towards == 0 ? Math.abs(step) : step * towards;
-            if (size >= least && size >= scatterBefore(series, series.time_s(i))) {
+            if (size >= least
+                    && size
+                            >= sigmas
+                                    * SeriesStatistics.scatter(
+                                            series, t_s - settings.quiet_s(), t_s)) {
                 return true;
             }
         }
@@ -86,11 +122,6 @@ final class AircraftResponse {
         return before.isPresent() && after.isPresent()
                 ? after.getAsDouble() - before.getAsDouble()
                 : 0;
-    }
-
-    private double scatterBefore(Series series, double t_s) {
-        return settings.rollStepSigmas()
-                * SeriesStatistics.scatter(series, t_s - settings.quiet_s(), t_s);
     }
 
     /**
@@ -113,7 +144,7 @@ final class AircraftResponse {
     /**
      * Whether controls are logged and a lock lasts long enough for them to answer a touch in it.
      */
-    boolean trimWouldShowIn(Span lock) {
+    private boolean trimWouldShowIn(Span lock) {
         return trimmed().isPresent() && lock.duration_s() >= 2 * settings.trimFor_s();
     }
 

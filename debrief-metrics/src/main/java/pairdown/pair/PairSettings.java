@@ -103,6 +103,7 @@ public record PairSettings(
      * @param rollStep_dps least step of the roll rate
      * @param rollStepSigmas … and this multiple of its scatter over the seconds before; the same
      *     for loads
+     * @param rollAloneSigmas the multiple where the roll rate is all that speaks for a touch
      * @param stepWithin_s … within this time
      * @param quiet_s the scatter is taken over this time before
      * @param loadStep_g least step of the side or normal load
@@ -127,6 +128,7 @@ public record PairSettings(
             double blow_g,
             double rollStep_dps,
             double rollStepSigmas,
+            double rollAloneSigmas,
             double stepWithin_s,
             double quiet_s,
             double loadStep_g,
@@ -137,7 +139,7 @@ public record PairSettings(
             double trimAround_s) {
         public static final Contact DEFAULT =
                 new Contact(
-                        0.5, 7.8, 16.3, 1, 2, 1.3, 1.7, 4.5, 6.7, 9.5, 24, 0.3, 1.5, 3, 0.3, 5, 0.1,
-                        3, 4, 2, 20, 40);
+                        0.5, 7.8, 16.3, 1, 2, 1.3, 1.7, 4.5, 6.7, 9.5, 24, 0.3, 1.5, 3, 4.5, 0.3, 5,
+                        0.1, 3, 4, 2, 20, 40);
     }
 }

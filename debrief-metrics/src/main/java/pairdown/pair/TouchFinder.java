@@ -16,8 +16,8 @@ import pairdown.time.Span;
  * <p>A touch lasts as long as the velocity lock: the relative velocity stays within the noise
  * expected of two bodies moving as one. A lock that the position contradicts is a match, not a
  * touch. Rough air rolls an aircraft as a touch does, so a step of the roll rate alone makes a
- * touch likely only where no logged control could answer it; a weight on a wing tip the pilot has
- * to hold.
+ * touch likely only where it stands out and no logged control could answer it; a weight on a wing
+ * tip the pilot has to hold.
  */
 final class TouchFinder {
     /** Locks and positions interrupted for no longer than this are one (s). */
@@ -74,17 +74,15 @@ final class TouchFinder {
         if (positions.stream().anyMatch(lock::overlaps)) {
             evidence.add(Evidence.POSITION);
         }
-        boolean rolled = response.joltIn(lock);
         boolean blown = flyer.blowIn(lock);
         boolean trimmed = response.trimShiftIn(lock);
-        if (rolled || blown) {
+        if (blown || response.joltIn(lock)) {
             evidence.add(Evidence.JOLT);
         }
         if (trimmed) {
             evidence.add(Evidence.TRIM);
         }
-        boolean unanswered = rolled && response.trimWouldShowIn(lock);
-        return graded(lock, evidence, trimmed || blown || (rolled && !unanswered));
+        return graded(lock, evidence, trimmed || blown || response.joltAloneIn(lock));
     }
 
     private Touch graded(Span span, Set<Evidence> evidence, boolean answered) {

@@ -107,4 +107,16 @@ class ResponseTest {
         assertEquals(
                 found, new FlyerResponse(Map.of(Channel.NORMAL_LOAD, load), SETTINGS).blowIn(LOCK));
     }
+
+    @Test
+    void aStepOfTheRollRateAloneMustStandOutAndHaveNoControlsToAnswerIt() {
+        Series roll = series(8, 0.5, t -> during(t, 60, 61, -2));
+        Series clear = series(8, 0.1, t -> during(t, 60, 61, -2.5));
+        assertTrue(lead(Channel.ROLL_RATE, roll, LEFT).joltIn(LOCK));
+        assertFalse(lead(Channel.ROLL_RATE, roll, LEFT).joltAloneIn(LOCK));
+        assertTrue(lead(Channel.ROLL_RATE, clear, LEFT).joltAloneIn(LOCK));
+        Map<Channel, Series> withAileron =
+                Map.of(Channel.ROLL_RATE, clear, Channel.AILERON, series(8, 0.6, t -> 0));
+        assertFalse(new AircraftResponse(withAileron, LEFT, SETTINGS).joltAloneIn(LOCK));
+    }
 }
