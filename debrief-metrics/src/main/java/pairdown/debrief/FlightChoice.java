@@ -82,14 +82,7 @@ final class FlightChoice {
                         + " flights in the file; the one of "
                         + Math.round((part.end_s() - part.start_s()) / 60)
                         + " min that overlaps the other logs is used");
-        LogReport said =
-                new LogReport(
-                        report.file(),
-                        report.format(),
-                        report.skippedCount(),
-                        report.skipped(),
-                        warnings,
-                        report.events());
+        LogReport said = report.withWarnings(warnings);
         return new LoadedLog(log.participant(), log.ref(), part.withReport(said));
     }
 }

@@ -124,7 +124,7 @@ public final class LogFixture {
                 rows.build(
                         Optional.of(EPOCH),
                         HeightDatum.ELLIPSOID,
-                        new LogReport("a.csv", format, 0, List.of(), List.of(), List.of()));
+                        LogReport.whole("a.csv", format));
         float[] h = new float[heights.size()];
         for (int i = 0; i < h.length; i++) {
             h[i] = heights.get(i);

@@ -115,7 +115,7 @@ class PhaseFinderTest {
 
     @Test
     void logsWithLittleOrNothingInThemDoNoHarm() {
-        LogReport report = new LogReport("x", "csv", 0, List.of(), List.of(), List.of());
+        LogReport report = LogReport.whole("x", "csv");
         Track one =
                 new Track.Builder()
                         .row(0)

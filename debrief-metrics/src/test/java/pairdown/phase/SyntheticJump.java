@@ -141,7 +141,7 @@ final class SyntheticJump {
                         .set(Channel.VELOCITY_DOWN, -s[5][i] + 0.18 * random.nextGaussian());
             }
         }
-        LogReport report = new LogReport(id, "csv", 0, List.of(), List.of(), List.of());
+        LogReport report = LogReport.whole(id, "csv");
         Track track = b.build(Optional.of(START), HeightDatum.ELLIPSOID, report);
         return aligned(id, role, track);
     }

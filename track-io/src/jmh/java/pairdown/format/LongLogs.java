@@ -1,19 +1,17 @@
 package pairdown.format;
 
-import pairdown.track.Channel;
-import pairdown.track.HeightDatum;
-import pairdown.track.LogReport;
-import pairdown.track.Track;
-import pairdown.track.UnusableInputException;
-
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
+import pairdown.track.Channel;
+import pairdown.track.HeightDatum;
+import pairdown.track.LogReport;
+import pairdown.track.Track;
+import pairdown.track.UnusableInputException;
 
 /** Logs of 52 MB: days of circling climbs and steep descents at 10 Hz, made up. */
 final class LongLogs {
@@ -61,7 +59,7 @@ final class LongLogs {
                     .set(Channel.VERTICAL_ACCURACY, 1.4 + 0.1 * (i % 11))
                     .set(Channel.SATELLITES, 11 + i % 6);
         }
-        LogReport report = new LogReport("long", "csv", 0, List.of(), List.of(), List.of());
+        LogReport report = LogReport.whole("long", "csv");
         return track.build(Optional.of(START), HeightDatum.ELLIPSOID, report);
     }
 }

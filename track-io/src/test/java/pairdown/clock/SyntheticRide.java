@@ -217,10 +217,7 @@ final class SyntheticRide {
         }
         Optional<Instant> epoch = how.absolute() ? Optional.of(START) : Optional.empty();
         return builder.build(
-                epoch,
-                how.datum(),
-                new LogReport(
-                        "log." + how.format(), how.format(), 0, List.of(), List.of(), List.of()));
+                epoch, how.datum(), LogReport.whole("log." + how.format(), how.format()));
     }
 
     /**
@@ -257,9 +254,7 @@ final class SyntheticRide {
             }
         }
         return builder.build(
-                Optional.empty(),
-                HeightDatum.UNKNOWN,
-                new LogReport("systems.csv", "csv", 0, List.of(), List.of(), List.of()));
+                Optional.empty(), HeightDatum.UNKNOWN, LogReport.whole("systems.csv", "csv"));
     }
 
     static double at(double[] y, double t_s) {

@@ -59,7 +59,7 @@ final class MadeTracks {
         return track.build(
                 Optional.of(Instant.ofEpochSecond(946_684_800L + random.nextInt(1_200_000_000))),
                 datum,
-                new LogReport("made", "csv", 0, List.of(), List.of(), events));
+                new LogReport("made", "csv", 0, List.of(), List.of(), List.of(), events));
     }
 
     private void place(double latitude_deg, double longitude_deg) {

@@ -4,16 +4,16 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import pairdown.geodesy.Geodetic;
 import pairdown.time.Span;
 import pairdown.track.Channel;
 import pairdown.track.Flight;
 import pairdown.track.HeightDatum;
+import pairdown.track.LogReport;
 import pairdown.track.Skipped;
 import pairdown.track.Track;
 
@@ -163,19 +163,24 @@ final class InspectionText {
             lines.add("no gaps");
             return;
         }
-        double longest_s = gaps.stream().mapToDouble(Span::duration_s).max().orElseThrow();
-        lines.add(count(gaps.size(), "gap", "gaps") + ", the longest " + duration(longest_s) + ":");
-        gaps.stream()
-                .limit(SHOWN)
-                .forEach(
-                        gap ->
-                                lines.add(
-                                        "  "
-                                                + span(log.track(), gap.start_s(), gap.end_s())
-                                                + " ("
-                                                + duration(gap.duration_s())
-                                                + ")"));
+        double missing_s = gaps.stream().mapToDouble(Span::duration_s).sum();
+        String together = gaps.size() > 1 ? ", " + duration(missing_s) + " together" : "";
+        String order = gaps.size() > SHOWN ? ", the longest:" : ":";
+        lines.add(count(gaps.size(), "gap", "gaps") + together + order);
+        for (Span gap : longest(gaps)) {
+            String length = " (" + duration(gap.duration_s()) + ")";
+            lines.add("  " + span(log.track(), gap.start_s(), gap.end_s()) + length);
+        }
         more(lines, gaps.size(), SHOWN);
+    }
+
+    /** The longest of them, in order of time. */
+    private static List<Span> longest(List<Span> gaps) {
+        return gaps.stream()
+                .sorted(Comparator.comparingDouble(Span::duration_s).reversed())
+                .limit(SHOWN)
+                .sorted(Comparator.comparingDouble(Span::start_s))
+                .toList();
     }
 
     private static String span(Track track, double from_s, double to_s) {
@@ -193,25 +198,18 @@ final class InspectionText {
             return;
         }
         lines.add("not used: " + count(count, "record or value", "records or values"));
-        List<Skipped> examples = log.report().skipped();
-        Map<String, List<Skipped>> kinds = new LinkedHashMap<>();
-        for (Skipped skipped : examples) {
-            kinds.computeIfAbsent(kind(skipped.reason()), k -> new ArrayList<>()).add(skipped);
+        long told = 0;
+        for (LogReport.Loss loss : log.report().losses()) {
+            Skipped first = loss.first();
+            String others = loss.count() > 1 ? " (and " + (loss.count() - 1) + " alike)" : "";
+            String where = first.line() > 0 ? "line " + first.line() + ": " : "";
+            lines.add("  " + where + first.reason() + others);
+            told += loss.count();
         }
-        for (List<Skipped> alike : kinds.values()) {
-            Skipped first = alike.get(0);
-            String others = alike.size() > 1 ? " (and " + (alike.size() - 1) + " alike)" : "";
-            lines.add("  line " + first.line() + ": " + first.reason() + others);
-        }
-        more(lines, count, examples.size());
+        more(lines, count, told);
     }
 
-    /** A reason without the numbers and quotations that make each its own. */
-    private static String kind(String reason) {
-        return reason.replaceAll("'.*'", "").replaceAll("[-0-9.]+", "");
-    }
-
-    private static void more(List<String> lines, long count, int shown) {
+    private static void more(List<String> lines, long count, long shown) {
         if (count > shown) {
             lines.add("  and " + (count - shown) + " more");
         }

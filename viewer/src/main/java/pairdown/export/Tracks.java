@@ -77,7 +77,7 @@ public final class Tracks {
                 row(rows, debrief, motion.at(t_s));
             }
         }
-        LogReport report = new LogReport(id, "pairdown", 0, List.of(), List.of(), List.of());
+        LogReport report = LogReport.whole(id, "pairdown");
         return rows.build(Optional.of(debrief.axis().epoch()), HeightDatum.ELLIPSOID, report);
     }
 

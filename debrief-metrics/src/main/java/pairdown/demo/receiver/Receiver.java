@@ -64,8 +64,7 @@ final class Receiver {
         FixRows rows = new FixRows(truth.frame(), plan);
         List<Fix> fixes = fixes();
         fixes.forEach(rows::add);
-        LogReport report =
-                new LogReport(plan.file(), plan.format(), 0, List.of(), List.of(), List.of());
+        LogReport report = LogReport.whole(plan.file(), plan.format());
         Track track = rows.build(truth.start(), report);
         return new Recorded(track, faults());
     }

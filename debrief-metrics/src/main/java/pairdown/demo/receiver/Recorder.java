@@ -89,7 +89,7 @@ final class Recorder {
             rows.row(k / plan.rate_Hz());
             shown.forEach((channel, values) -> read(rows, channel, values, true_s));
         }
-        LogReport report = new LogReport(plan.file(), "csv", 0, List.of(), List.of(), List.of());
+        LogReport report = LogReport.whole(plan.file(), "csv");
         return new Recorded(rows.build(epoch(), HeightDatum.UNKNOWN, report), faults());
     }
 
