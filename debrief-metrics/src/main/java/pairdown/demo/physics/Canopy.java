@@ -17,7 +17,7 @@ final class Canopy {
     private static final double MOST_BANK_RAD = 0.42;
     private static final double NEAR_M = 130;
     private static final double FINAL_M = 150;
-    private static final double FLARE_M = 4;
+    private static final double FLARE_M = 5;
 
     private final Air air;
     private final Vec3 home_m;

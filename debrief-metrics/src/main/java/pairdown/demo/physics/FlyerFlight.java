@@ -18,7 +18,7 @@ final class FlyerFlight {
     private static final double RUN_OUT_MPS2 = 2.5;
 
     /** Quickness of the legs that take the landing up (1/s). */
-    private static final double KNEES_PERS = 9;
+    private static final double KNEES_PERS = 4;
 
     /** A turn of more than this goes outward, away from the lead and the other side. */
     private static final double HALF_BACK_RAD = 1.0;

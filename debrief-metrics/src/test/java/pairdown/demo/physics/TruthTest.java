@@ -67,9 +67,9 @@ class TruthTest {
         for (TrueBody body : Flights.of(scenario).bodies()) {
             TrueMotion m = body.motion();
             for (int i = 0; i < m.size(); i++) {
-                // Wheels and knees give by some centimetres.
+                // Wheels give by some centimetres, knees by a third of a metre.
                 double above_m = aboveGround_m(m.position_m(i));
-                assertTrue(above_m > -0.3, body.id() + " at " + m.time_s(i) + " s: " + above_m);
+                assertTrue(above_m > -0.4, body.id() + " at " + m.time_s(i) + " s: " + above_m);
             }
         }
     }
