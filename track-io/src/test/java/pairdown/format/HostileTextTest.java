@@ -20,8 +20,8 @@ import pairdown.track.Track;
  * The fix before it is kept, the rest is called damaged in one line, and memory stays where it was.
  */
 class HostileTextTest {
-    private static final long BYTES = 5L << 20;
-    private static final long MOST_GROWTH_BYTES = 3L << 20;
+    private static final long BYTES = 12L << 20;
+    private static final long MOST_GROWTH_BYTES = 6L << 20;
     private static final String LONG = "x".repeat(4000);
 
     private static final String GPX =
