@@ -1,6 +1,7 @@
 package pairdown.season;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -154,6 +155,18 @@ class SeasonCacheTest {
         Files.delete(season.resolve("a/amber.csv"));
         get("a", ship);
         assertEquals(4, made.get());
+    }
+
+    @Test
+    void whatAnotherBuildOrOtherSettingsMadeIsNotKept() throws IOException {
+        assertFalse(cache().holdsAny());
+        get("a");
+        assertTrue(cache().holdsAny());
+        for (Path file : filesIn(season.resolve(".pairdown"))) {
+            String kept = Files.readString(file);
+            Files.writeString(file, kept.replaceFirst("\"made\":\"", "$0other build "));
+        }
+        assertFalse(cache().holdsAny());
     }
 
     @Test

@@ -37,6 +37,8 @@ public final class Main {
     public static void main(String[] args) {
         if (args.length > 1 && args[0].equals("debrief")) {
             ShortRun.expectFor(args[1]);
+        } else if (args.length > 1 && args[0].equals("season")) {
+            ShortRun.expectForSeason(args[1]);
         }
         System.exit(run(args));
     }

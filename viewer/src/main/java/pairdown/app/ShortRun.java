@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import javax.management.JMException;
 import javax.management.ObjectName;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import pairdown.season.SeasonFolder;
 
 /**
  * Tells the virtual machine that this run is short. A debrief of logs of usual size is done before
@@ -29,20 +31,37 @@ final class ShortRun {
 
     /** Gives the hint, beside other work, if the files in the folder are not large together. */
     static void expectFor(String folder) {
+        beside(() -> isSmall(Path.of(folder)));
+    }
+
+    /** Gives the hint, beside other work, if attempts below the folder are kept from before. */
+    static void expectForSeason(String folder) {
+        beside(() -> SeasonFolder.isKept(Path.of(folder)));
+    }
+
+    private static void beside(BooleanSupplier isShort) {
         if (ModuleLayer.boot().findModule("jdk.management").isPresent()) {
-            Thread beside = new Thread(() -> tellIfSmall(Path.of(folder)), "short run");
+            Thread beside = new Thread(() -> tellIf(isShort), "short run");
             beside.setDaemon(true);
             beside.start();
         }
     }
 
-    private static void tellIfSmall(Path folder) {
-        try (Stream<Path> files = Files.list(folder)) {
-            if (files.mapToLong(f -> f.toFile().length()).sum() <= MOST_BYTES) {
+    private static void tellIf(BooleanSupplier isShort) {
+        try {
+            if (isShort.getAsBoolean()) {
                 tell();
             }
         } catch (IOException | JMException e) {
             LOG.debug("the virtual machine was told nothing", e);
+        }
+    }
+
+    private static boolean isSmall(Path folder) {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.mapToLong(f -> f.toFile().length()).sum() <= MOST_BYTES;
+        } catch (IOException e) {
+            return false;
         }
     }
 
