@@ -205,22 +205,39 @@ public record Envelope(
                                         nearest));
     }
 
+    /** By squares: a season has millions of pairs of segments, and only the nearest is told. */
     private static Optional<Gap> gap(
             List<SteadySegment> lead, List<SteadySegment> flyers, SeasonSettings settings) {
+        double[] v = flyers.stream().mapToDouble(f -> steps(f, settings)[0]).toArray();
+        double[] z = flyers.stream().mapToDouble(f -> steps(f, settings)[1]).toArray();
+        double least = Double.POSITIVE_INFINITY;
         Optional<Gap> best = Optional.empty();
         for (SteadySegment l : lead) {
-            for (SteadySegment f : flyers) {
-                double distance =
-                        Math.hypot(
-                                (l.calibratedAirspeed_mps() - f.calibratedAirspeed_mps())
-                                        / settings.airspeedScale_mps(),
-                                (l.sink_mps() - f.sink_mps()) / settings.sinkScale_mps());
-                if (best.isEmpty() || distance < best.get().distance()) {
-                    best = Optional.of(new Gap(distance, corner(l), f.machine(), corner(f)));
+            double[] at = steps(l, settings);
+            for (int i = 0; i < v.length; i++) {
+                double squared = sq(v[i] - at[0]) + sq(z[i] - at[1]);
+                if (squared < least) {
+                    least = squared;
+                    SteadySegment f = flyers.get(i);
+                    best =
+                            Optional.of(
+                                    new Gap(Math.sqrt(squared), corner(l), f.machine(), corner(f)));
                 }
             }
         }
         return best;
+    }
+
+    /** A segment's airspeed and sink in steps of equal weight. */
+    private static double[] steps(SteadySegment s, SeasonSettings settings) {
+        return new double[] {
+            s.calibratedAirspeed_mps() / settings.airspeedScale_mps(),
+            s.sink_mps() / settings.sinkScale_mps()
+        };
+    }
+
+    private static double sq(double v) {
+        return v * v;
     }
 
     private static Corner corner(SteadySegment s) {
