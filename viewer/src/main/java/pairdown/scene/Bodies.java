@@ -28,8 +28,8 @@ final class Bodies implements AutoCloseable {
     private static final double RUDDER_TRAVEL_DEG = 25;
     private static final double AILERON_TRAVEL_DEG = 20;
 
-    /** How opaque the wing is from inside. */
-    private static final float FROM_INSIDE = 0.22f;
+    /** How opaque each of the wing's two sides is from inside. */
+    private static final float FROM_INSIDE = 0.16f;
 
     private final Shader shader;
     private final Uniform relativeToClip;

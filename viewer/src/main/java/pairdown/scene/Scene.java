@@ -117,7 +117,7 @@ public final class Scene implements AutoCloseable {
         drawStrokes(s);
         propeller.draw(s);
         globes.draw(s);
-        Pass.outside();
+        Pass.translucent();
         bodies.drawWingsFromInside(s);
         Pass.end();
     }

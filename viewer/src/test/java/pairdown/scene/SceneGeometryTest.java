@@ -86,6 +86,19 @@ class SceneGeometryTest {
         return rgb & 0xff;
     }
 
+    /** Its shaded underside is darker than the sky by a hundred of 255; seen through, by much less. */
+    @Test
+    void fromAWindowTheWingIsSeenThrough() throws NoGraphicsException {
+        try (Studio studio = studio(new SyntheticDebrief().build())) {
+            Vantage window = Vantage.of(Vantage.Kind.LEFT_WINDOW);
+            Pixels pixels = picture(studio, FORWARD_S, window);
+            float[] wing = probe.besideLead(studio, window, -4, 0.1, 1.2);
+            int through = pixels.rgb((int) wing[0], (int) wing[1]);
+            int darker = red(Palette.LIGHT.sky() >>> 8) - red(through);
+            assertTrue(darker > 3 && darker < 50, "darker by " + darker);
+        }
+    }
+
     @Test
     void theBreakOffPlateLiesAtItsHeight() throws NoGraphicsException {
         Debrief debrief = new SyntheticDebrief().withBreakOff(3400).build();
