@@ -28,6 +28,9 @@ final class BreakOffPlane implements AutoCloseable {
     private static final double FAR_M = 700;
     private static final double FAINT = 0.3;
 
+    /** Of that from above, where it lies behind everything. */
+    private static final double FROM_ABOVE = 0.6;
+
     private final Shader shader;
     private final Uniform relativeToClip;
     private final Uniform centre;
@@ -68,7 +71,8 @@ final class BreakOffPlane implements AutoCloseable {
         hatch.set((float) (size / HATCHES));
         double nearness =
                 1 - Easing.smooth((Math.abs(lead.up_m() - u) - NEAR_M) / (FAR_M - NEAR_M));
-        int opacity = (int) (OPACITY * (FAINT + (1 - FAINT) * nearness));
+        double weight = (FAINT + (1 - FAINT) * nearness) * (stage.isFromAbove() ? FROM_ABOVE : 1);
+        int opacity = (int) (OPACITY * weight);
         colour.setColour(Palette.withOpacity(stage.palette().limit(), opacity));
         square.draw();
         boolean named = stage.shows(ViewState.Layer.LABELS) && !stage.isFromAbove();

@@ -7,15 +7,19 @@ import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import pairdown.camera.Vantage;
+import pairdown.debrief.Debrief;
 import pairdown.gl.NeedsGl;
 import pairdown.gl.NoGraphicsException;
 import pairdown.gl.OffscreenContext;
 import pairdown.gl.Shaders;
 import pairdown.gl.VectorCanvas;
+import pairdown.replay.Alignment;
 import pairdown.replay.Crowd;
+import pairdown.replay.Recording;
 import pairdown.theme.Palette;
 import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
@@ -36,6 +40,19 @@ class SceneAllocationTest {
     @ValueSource(
             strings = {"square-on", "left-window", "right-wingtip", "eyes-flyer2", "plan", "orbit"})
     void aFrameAllocatesNothing(String from) throws NoGraphicsException {
+        count(from, Optional.empty(), false);
+    }
+
+    @Test
+    void norDoTwoViewsWithASecondAttempt() throws NoGraphicsException {
+        Debrief other = Crowd.of(8, 3);
+        Alignment same = new Alignment(Alignment.On.EXIT, 0, 0);
+        Overlay overlay = new Overlay(Blueprint.of(Recording.of(other), Optional.empty()), same);
+        count("square-on", Optional.of(overlay), true);
+    }
+
+    private static void count(String from, Optional<Overlay> overlay, boolean two)
+            throws NoGraphicsException {
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         Theme theme = new Theme(Palette.LIGHT, Sizes.atPercent(100));
         Figures figures = new Figures(Units.MILES, Locale.ROOT);
@@ -43,9 +60,11 @@ class SceneAllocationTest {
         try (OffscreenContext context = OffscreenContext.open(96, 54);
                 VectorCanvas canvas = VectorCanvas.create();
                 Shaders shaders = Shaders.ofJar();
-                Diorama diorama =
-                        new Diorama(shaders, Crowd.of(8, 3), Optional.empty(), Optional.empty())) {
+                Diorama diorama = new Diorama(shaders, Crowd.of(8, 3), Optional.empty(), overlay)) {
             diorama.view().look(Vantage.named(from).orElseThrow());
+            if (two) {
+                diorama.view().toggleSplit();
+            }
             for (int i = 0; i < FRAMES; i++) {
                 long before = threads.getCurrentThreadAllocatedBytes();
                 // The same three seconds again and again, some of them with pairs in words.

@@ -86,7 +86,9 @@ class SceneGeometryTest {
         return rgb & 0xff;
     }
 
-    /** Its shaded underside is darker than the sky by a hundred of 255; seen through, by much less. */
+    /**
+     * Its shaded underside is darker than the sky by a hundred of 255; seen through, by much less.
+     */
     @Test
     void fromAWindowTheWingIsSeenThrough() throws NoGraphicsException {
         try (Studio studio = studio(new SyntheticDebrief().build())) {
