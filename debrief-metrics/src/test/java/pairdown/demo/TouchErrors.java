@@ -19,6 +19,11 @@ final class TouchErrors {
 
     private final Tally raw_m = new Tally();
     private final Tally anchored_m = new Tally();
+
+    /** The same once the hand is off: the two soon part at tens of metres a second. */
+    private final Tally rawAfter_m = new Tally();
+
+    private final Tally anchoredAfter_m = new Tally();
     private int pairs;
     private int contacts;
     private int likely;
@@ -64,11 +69,14 @@ final class TouchErrors {
                     of.stream()
                             .anyMatch(c -> t_s > c.start_s() - NEAR_S && t_s < c.end_s() + NEAR_S);
             if (near && Double.isFinite(found_m)) {
+                boolean after = of.stream().allMatch(c -> t_s > c.end_s());
                 double true_m = truth.separation_m(t_s);
-                raw_m.add(
-                        s.value(Figure.SEPARATION, i) - true_m,
-                        s.value(Figure.SEPARATION_SIGMA, i));
-                anchored_m.add(found_m - true_m, s.value(Figure.ANCHORED_SEPARATION_SIGMA, i));
+                (after ? rawAfter_m : raw_m)
+                        .add(
+                                s.value(Figure.SEPARATION, i) - true_m,
+                                s.value(Figure.SEPARATION_SIGMA, i));
+                (after ? anchoredAfter_m : anchored_m)
+                        .add(found_m - true_m, s.value(Figure.ANCHORED_SEPARATION_SIGMA, i));
             }
         }
     }
@@ -91,6 +99,7 @@ final class TouchErrors {
         return refused;
     }
 
+    /** Errors of the anchored separation from 20 s before a contact to its end. */
     Tally anchored_m() {
         return anchored_m;
     }
@@ -100,14 +109,18 @@ final class TouchErrors {
         return String.format(
                 Locale.ROOT,
                 "%d pairs: %d of %d contacts likely, %d likely where none was, refused in %d%n"
-                        + "  within 20 s of a contact, separation raw (m):      %s%n"
-                        + "  within 20 s of a contact, separation anchored (m): %s",
+                        + "  separation from 20 s before a contact to its end, raw (m): %s%n"
+                        + "  the same anchored (m):                                     %s%n"
+                        + "  separation in the 20 s after it, raw (m):                  %s%n"
+                        + "  the same anchored (m):                                     %s",
                 pairs,
                 likely,
                 contacts,
                 strayLikely,
                 refused,
                 raw_m,
-                anchored_m);
+                anchored_m,
+                rawAfter_m,
+                anchoredAfter_m);
     }
 }

@@ -1,6 +1,7 @@
 package pairdown.demo;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import pairdown.demo.DebriefStudy.Flown;
@@ -16,6 +17,7 @@ class TouchStudyTest {
         assertEquals(4, errors.contacts(), errors::toString);
         assertEquals(4, errors.likely(), errors::toString);
         assertEquals(0, errors.strayLikely(), errors::toString);
+        assertTrue(errors.anchored_m().rms() < 1, errors::toString);
     }
 
     /** In the first seed rough air rolls the lead towards amber as a touch would. */
