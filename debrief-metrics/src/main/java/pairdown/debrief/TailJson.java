@@ -23,6 +23,7 @@ final class TailJson {
         }
         ArrayNode changes = o.putArray("powerChanges");
         t.powerChanges().forEach(c -> change(changes.addObject(), c));
+        new TailReviewJson(values, this).write(o.putObject("review"), t.review());
         values.words(o, "notes", t.notes());
     }
 
@@ -42,6 +43,7 @@ final class TailJson {
     private void link(ObjectNode o, Episode.Link link) {
         step(o, link.change());
         values.put(o, "lag_s", link.lag_s());
+        values.put(o, "lagSigma_s", link.lagSigma_s());
     }
 
     private void change(ObjectNode o, PowerChange c) {
@@ -50,7 +52,7 @@ final class TailJson {
         c.episode().ifPresent(e -> o.put("episode", e));
     }
 
-    private void step(ObjectNode o, PowerChange c) {
+    void step(ObjectNode o, PowerChange c) {
         o.put("time", values.time(c.time_s())).put("channel", c.channel().key());
         values.put(o, "from", c.from());
         values.put(o, "to", c.to());

@@ -18,14 +18,14 @@ final class EffectivenessMap {
 
     private record Sample(double effectiveness, boolean inEpisode) {}
 
-    List<TailReview.MapCell> cells(Effectiveness e, List<Episode> episodes) {
+    List<TailReview.MapCell> cells(Effectiveness e, List<Episode> episodes, boolean[] diving) {
         Map<Long, Map<Long, List<Sample>>> bins = new TreeMap<>();
         Grid grid = flight.signals().grid();
         for (int i = 0; i < grid.size(); i += grid.steps(1)) {
             double t_s = grid.time_s(i);
             double x = flight.balance().coefficient()[i] / settings.mapCoefficientStep();
             double y = flight.air().calibrated_mps()[i] / settings.mapAirspeedStep_mps();
-            if (flight.descending()[i] && Double.isFinite(x + y + e.ratio()[i])) {
+            if (diving[i] && Double.isFinite(x + y + e.ratio()[i])) {
                 boolean in = episodes.stream().anyMatch(p -> p.span().contains(t_s));
                 bins.computeIfAbsent((long) Math.floor(x), k -> new TreeMap<>())
                         .computeIfAbsent((long) Math.floor(y), k -> new ArrayList<>())

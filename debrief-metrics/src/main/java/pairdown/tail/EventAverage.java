@@ -7,10 +7,10 @@ import pairdown.stats.Bootstrap;
 import pairdown.track.Series;
 
 /**
- * A figure averaged about all power changes of one direction, with a bootstrap band over the
- * changes: what usually followed. Each curve has its own mean over the second before the change
- * taken off, and the average of those means is added again, so that levels of different descents do
- * not widen the band.
+ * A figure averaged about all power changes of one direction in the dives, with a bootstrap band
+ * over the changes: what usually followed. Each curve has its own mean over the second before the
+ * change taken off, and the average of those means is added again, so that levels of different
+ * descents do not widen the band.
  *
  * @param figure its name in {@link TailControl#figures}
  * @param towardReverse which changes
@@ -39,8 +39,8 @@ public record EventAverage(
     }
 
     /**
-     * The average over the power changes of any number of attempts: one for an attempt's own, all
-     * for a season's.
+     * The average over the dives' power changes of any number of attempts: one for an attempt's
+     * own, all for a season's.
      */
     public static EventAverage over(
             Collection<TailControl> attempts,
@@ -49,8 +49,7 @@ public record EventAverage(
             TailSettings.Review settings) {
         List<double[]> curves = new ArrayList<>();
         for (TailControl t : attempts) {
-            t.figure(figure)
-                    .ifPresent(s -> add(curves, s, t.powerChanges(), towardReverse, settings));
+            t.figure(figure).ifPresent(s -> add(curves, s, t, towardReverse, settings));
         }
         return new EventAverage(
                 figure,
@@ -64,11 +63,13 @@ public record EventAverage(
     private static void add(
             List<double[]> curves,
             Series series,
-            List<PowerChange> changes,
+            TailControl t,
             boolean towardReverse,
             TailSettings.Review settings) {
-        for (PowerChange change : changes) {
-            if (change.towardReverse() != towardReverse) {
+        for (PowerChange change : t.powerChanges()) {
+            boolean counts =
+                    change.towardReverse() == towardReverse && t.review().inDive(change.time_s());
+            if (!counts) {
                 continue;
             }
             double[] curve = about(series, change.time_s(), settings);

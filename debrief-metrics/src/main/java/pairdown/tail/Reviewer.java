@@ -22,12 +22,17 @@ final class Reviewer {
     private final Flight flight;
     private final Optional<Effectiveness> judge;
     private final TailSettings.Review settings;
+    private final List<Span> dives;
+    private final boolean[] diving;
 
     Reviewer(TailInput input, Flight flight, Optional<Effectiveness> judge) {
         this.input = input;
         this.flight = flight;
         this.judge = judge;
         this.settings = input.settings().review();
+        Grid grid = flight.signals().grid();
+        this.dives = flight.reviewed().stream().map(r -> grid.span(r.from(), r.to())).toList();
+        this.diving = Masks.within(grid, dives);
     }
 
     TailControl review(TailControl bare) {
@@ -36,6 +41,7 @@ final class Reviewer {
         TailReview review =
                 new TailReview(
                         flight.balance().idleDrag(),
+                        dives,
                         sequences,
                         changeTable(bare),
                         stretchTable(bare),
@@ -47,7 +53,7 @@ final class Reviewer {
                                                 flight.balance().coefficient(),
                                                 TailFigures.EFFECTIVENESS,
                                                 e.ratio(),
-                                                flight.descending(),
+                                                diving,
                                                 flight.signals().grid(),
                                                 settings)),
                         lags(bare.episodes(), Episode::precededBy),
@@ -56,7 +62,7 @@ final class Reviewer {
                         judge.map(
                                         e ->
                                                 new EffectivenessMap(flight, settings)
-                                                        .cells(e, bare.episodes()))
+                                                        .cells(e, bare.episodes(), diving))
                                 .orElse(List.of()));
         return bare.with(review);
     }
@@ -67,7 +73,7 @@ final class Reviewer {
         }
         int[][] n = new int[2][2];
         for (PowerChange c : t.powerChanges()) {
-            if (inDescent(c.time_s())) {
+            if (inDive(c.time_s())) {
                 boolean followed =
                         c.episode().isPresent()
                                 || starts(t, c.time_s(), input.settings().power().before_s());
@@ -75,7 +81,7 @@ final class Reviewer {
             }
         }
         return table(
-                "power changes in the descents, towards reverse or forward; followed by an"
+                "power changes in the dives, towards reverse or forward; followed by an"
                         + " episode's start within the pairing time, or not",
                 n);
     }
@@ -86,8 +92,8 @@ final class Reviewer {
         }
         double length_s = input.settings().power().before_s();
         int[][] n = new int[2][2];
-        for (Span descent : input.descents()) {
-            for (double s = descent.start_s(); s + length_s <= descent.end_s(); s += length_s) {
+        for (Span dive : dives) {
+            for (double s = dive.start_s(); s + length_s <= dive.end_s(); s += length_s) {
                 double from_s = s;
                 boolean moved =
                         t.powerChanges().stream()
@@ -100,7 +106,7 @@ final class Reviewer {
             }
         }
         return table(
-                "stretches of the descents as long as the pairing time, with or without a move"
+                "stretches of the dives as long as the pairing time, with or without a move"
                         + " towards reverse shortly before; with an episode's start, or not",
                 n);
     }
@@ -120,15 +126,20 @@ final class Reviewer {
                                         && e.span().start_s() < from_s + length_s);
     }
 
-    private boolean inDescent(double t_s) {
-        return input.descents().stream().anyMatch(d -> d.contains(t_s));
+    private boolean inDive(double t_s) {
+        return TailReview.NONE.over(dives).inDive(t_s);
     }
 
     private List<EventAverage> averages(TailControl t) {
         List<EventAverage> averages = new ArrayList<>();
         for (String figure : AVERAGED) {
             for (boolean towardReverse : new boolean[] {true, false}) {
-                EventAverage a = EventAverage.over(List.of(t), figure, towardReverse, settings);
+                EventAverage a =
+                        EventAverage.over(
+                                List.of(t.with(TailReview.NONE.over(dives))),
+                                figure,
+                                towardReverse,
+                                settings);
                 if (a.changes() > 0) {
                     averages.add(a);
                 }

@@ -3,11 +3,14 @@ package pairdown.tail;
 import java.util.List;
 import java.util.Optional;
 import pairdown.stats.Proportion;
+import pairdown.time.Span;
 
 /**
  * The pilot's review: what a table or a chart of power and tail is made from.
  *
  * @param idleDrag the aircraft's idle drag, found here or brought from other descents
+ * @param dives where the tail is judged: of each descent the part from its first to its last
+ *     reverse, all of it where there was none
  * @param sequences one row a descent
  * @param changeTable power changes by direction against an episode's start within the pairing time
  * @param stretchTable stretches of the descents with and without a move towards reverse before
@@ -22,6 +25,7 @@ import pairdown.stats.Proportion;
  */
 public record TailReview(
         Optional<IdleDrag> idleDrag,
+        List<Span> dives,
         List<DescentSequence> sequences,
         Optional<PowerTable> changeTable,
         Optional<PowerTable> stretchTable,
@@ -31,10 +35,14 @@ public record TailReview(
         Optional<LagSummary> endedLag,
         Proportion forwardThenRestored,
         List<MapCell> map) {
+    /** The lever leaves idle this long before it is in reverse. */
+    private static final double ENTRY_S = 2;
+
     /** With nothing in it. */
     public static final TailReview NONE =
             new TailReview(
                     Optional.empty(),
+                    List.of(),
                     List.of(),
                     Optional.empty(),
                     Optional.empty(),
@@ -46,9 +54,30 @@ public record TailReview(
                     List.of());
 
     public TailReview {
+        dives = List.copyOf(dives);
         sequences = List.copyOf(sequences);
         averages = List.copyOf(averages);
         map = List.copyOf(map);
+    }
+
+    TailReview over(List<Span> judged) {
+        return new TailReview(
+                idleDrag,
+                judged,
+                sequences,
+                changeTable,
+                stretchTable,
+                averages,
+                lag,
+                precededLag,
+                endedLag,
+                forwardThenRestored,
+                map);
+    }
+
+    /** Whether an instant lies in a dive, or just before one, where power begins to move. */
+    public boolean inDive(double t_s) {
+        return dives.stream().anyMatch(d -> t_s >= d.start_s() - ENTRY_S && t_s <= d.end_s());
     }
 
     /**

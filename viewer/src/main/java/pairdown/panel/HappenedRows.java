@@ -213,7 +213,7 @@ final class HappenedRows {
     }
 
     private String channelName(PowerChange change) {
-        String key = "channel." + change.channel().key();
+        String key = "moved." + change.channel().key();
         return words.has(key) ? words.get(key) : change.channel().key();
     }
 

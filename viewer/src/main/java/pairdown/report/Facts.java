@@ -74,7 +74,8 @@ final class Facts {
 
     /** A value whose unit its channel tells, to the whole number. */
     Fact bare(double value, String from) {
-        String shown = String.format(words.locale(), "%.0f", value);
+        // Adding nothing turns a minus nothing into nothing.
+        String shown = String.format(words.locale(), "%.0f", Math.rint(value) + 0.0);
         return new Fact(shown, from, "", Fact.BARE);
     }
 

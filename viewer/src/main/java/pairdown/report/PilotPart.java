@@ -2,53 +2,71 @@ package pairdown.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.knowm.xchart.XYChart;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import pairdown.debrief.Debrief;
-import pairdown.debrief.ParticipantDebrief;
-import pairdown.report.ReportModel.Chart;
+import pairdown.report.ReportModel.DiveRow;
+import pairdown.report.ReportModel.EpisodeRow;
 import pairdown.report.ReportModel.PilotPage;
+import pairdown.report.ReportModel.StepRow;
+import pairdown.tail.DescentSequence;
 import pairdown.tail.Episode;
 import pairdown.tail.PowerChange;
 import pairdown.tail.TailControl;
-import pairdown.track.Channel;
-import pairdown.track.Series;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
-import pairdown.words.Translation;
 import pairdown.words.Words;
 
-/** The pilot's page: each time control faded, what power had just done, and what followed. */
+/**
+ * The pilot's page: each time control faded, what power had just done, how long before, what it
+ * ended after; and the table of dives to practise from.
+ */
 final class PilotPart {
-    private static final double MARGIN_S = 20;
-    private static final String AT = "/tailControl/";
+    static final String AT = "/tailControl/";
 
     private final Debrief debrief;
     private final Words words;
-    private final Translation told;
     private final Facts facts;
-    private final ChartBook book;
+    private final PilotCharts charts;
+    private final PilotCounts counts;
 
     PilotPart(Debrief debrief, Words words, Figures figures, ChartBook book) {
         this.debrief = debrief;
         this.words = words;
-        this.told = new Translation(words);
         this.facts = new Facts(debrief.axis(), words, figures);
-        this.book = book;
+        this.charts = new PilotCharts(debrief, words, book);
+        this.counts = new PilotCounts(words, facts);
     }
 
     PilotPage page() {
         Optional<TailControl> tail = debrief.tailControl();
         if (tail.isEmpty()) {
-            return new PilotPage(
-                    List.of(facts.prose("report.pilot.none")), List.of(), List.of(), List.of());
+            return PilotPage.saying(facts.prose("report.pilot.none"));
         }
-        return new PilotPage(says(tail.get()), episodes(tail.get()), charts(tail.get()), List.of());
+        TailControl t = tail.get();
+        return new PilotPage(
+                says(t),
+                episodes(t),
+                dives(t),
+                steps(t),
+                charts.of(t),
+                counts.follows(t),
+                counts.tables(t),
+                counts.map(t),
+                t.notes());
     }
 
     private List<Prose> says(TailControl tail) {
         List<Prose> says = new ArrayList<>();
+        says.add(
+                tail.tellsEpisodes()
+                        ? facts.prose(
+                                "report.pilot.counts",
+                                Prose.of(facts.count(tail.episodes().size(), AT + "episodes")),
+                                Prose.words(String.valueOf(towardReverse(tail, false))),
+                                Prose.words(String.valueOf(towardReverse(tail, true))))
+                        : facts.prose("report.pilot.cannotTell"));
         tail.standingEffectiveness()
                 .ifPresent(
                         e ->
@@ -60,126 +78,114 @@ final class PilotPart {
                                                                 Measure.RATIO,
                                                                 e,
                                                                 AT + "standingEffectiveness")))));
-        says.add(
-                facts.prose(
-                        "report.pilot.counts",
-                        count(tail.episodes().size()),
-                        count(
-                                tail.powerChanges().stream()
-                                        .filter(PowerChange::towardReverse)
-                                        .count()),
-                        count(
-                                tail.powerChanges().stream()
-                                        .filter(c -> c.towardReverse() && c.episode().isPresent())
-                                        .count())));
-        told.of(tail.notes()).forEach(n -> says.add(Prose.words(n)));
         return says;
     }
 
-    private static Prose count(long n) {
-        return Prose.words(String.valueOf(n));
+    /** Moves toward reverse in the dives: all, or those that an episode followed. */
+    private static long towardReverse(TailControl tail, boolean followed) {
+        return tail.powerChanges().stream()
+                .filter(c -> c.towardReverse() && tail.review().inDive(c.time_s()))
+                .filter(c -> !followed || c.episode().isPresent())
+                .count();
     }
 
-    private List<Prose> episodes(TailControl tail) {
-        List<Prose> said = new ArrayList<>();
+    private List<EpisodeRow> episodes(TailControl tail) {
+        List<EpisodeRow> rows = new ArrayList<>();
         for (int i = 0; i < tail.episodes().size(); i++) {
             Episode e = tail.episodes().get(i);
             String from = AT + "episodes/" + i;
-            List<Fact> parts = new ArrayList<>(episode(e, from).parts());
-            e.precededBy().ifPresent(l -> add(parts, link("preceded", l, from + "/precededBy")));
-            e.endedAfter().ifPresent(l -> add(parts, link("ended", l, from + "/endedAfter")));
-            said.add(new Prose(parts));
+            rows.add(
+                    new EpisodeRow(
+                            facts.clock(e.span().start_s(), from + "/start"),
+                            facts.of(Measure.DURATION, e.startSigma_s(), from + "/startSigma_s"),
+                            facts.duration(e.span(), from),
+                            facts.word("grade.", e.grade().key(), from + "/grade"),
+                            link("preceded", e.precededBy(), from + "/precededBy"),
+                            link("ended", e.endedAfter(), from + "/endedAfter"),
+                            e.why()));
         }
-        return said;
+        return rows;
     }
 
-    private Prose episode(Episode e, String from) {
-        return facts.prose(
-                "report.pilot.episode",
-                Prose.of(facts.clock(e.span().start_s(), from + "/start")),
-                Prose.of(facts.duration(e.span(), from)),
-                Prose.of(facts.word("grade.", e.grade().key(), from + "/grade")),
-                Prose.words(told.of(e.why())));
-    }
-
-    private static void add(List<Fact> parts, Prose more) {
-        parts.add(Fact.words(" "));
-        parts.addAll(more.parts());
-    }
-
-    private Prose link(String key, Episode.Link link, String from) {
-        PowerChange change = link.change();
+    private Prose link(String key, Optional<Episode.Link> link, String from) {
+        if (link.isEmpty()) {
+            return facts.prose("report.pilot." + key + ".none");
+        }
         return facts.prose(
                 "report.pilot." + key,
-                Prose.of(facts.word("channel.", change.channel().key(), from + "/channel")),
-                Prose.of(facts.bare(change.from(), from + "/from")),
-                Prose.of(facts.bare(change.to(), from + "/to")),
-                Prose.of(facts.of(Measure.DURATION, link.lag_s(), from + "/lag_s")));
+                move(link.get().change(), from),
+                Prose.of(facts.of(Measure.DURATION, link.get().lag_s(), from + "/lag_s")),
+                Prose.of(
+                        facts.of(Measure.DURATION, link.get().lagSigma_s(), from + "/lagSigma_s")));
     }
 
-    private List<Chart> charts(TailControl tail) {
-        List<Chart> charts = new ArrayList<>();
-        Optional<ParticipantDebrief> lead = debrief.participant(tail.participant());
-        if (lead.isEmpty()) {
-            return charts;
+    private Prose move(PowerChange change, String from) {
+        return facts.prose(
+                "report.pilot.move",
+                Prose.of(facts.word("moved.", change.channel().key(), from + "/channel")),
+                Prose.of(facts.bare(change.from(), from + "/from")),
+                Prose.of(facts.bare(change.to(), from + "/to")));
+    }
+
+    private List<DiveRow> dives(TailControl tail) {
+        List<DiveRow> rows = new ArrayList<>();
+        List<DescentSequence> sequences = tail.review().sequences();
+        for (int i = 0; i < sequences.size(); i++) {
+            DescentSequence s = sequences.get(i);
+            String from = AT + "review/sequences/" + i;
+            rows.add(
+                    new DiveRow(
+                            facts.clock(s.descent().start_s(), from + "/start"),
+                            facts.clock(s.pushOver_s(), from + "/pushOver"),
+                            airspeed(s.pushOverAirspeed_mps(), from + "/pushOverAirspeed_mps"),
+                            facts.clock(s.reverse_s(), from + "/reverse"),
+                            airspeed(s.reverseAirspeed_mps(), from + "/reverseAirspeed_mps"),
+                            duration(s.timeToStabilise_s(), from + "/timeToStabilise_s"),
+                            duration(s.heldLongest_s(), from + "/heldLongest_s"),
+                            s.held()
+                                    .map(h -> words.get("report.pilot.held." + h))
+                                    .orElse(Figures.MISSING),
+                            s.episodes().stream()
+                                    .map(e -> String.valueOf(e + 1))
+                                    .collect(Collectors.joining(", "))));
         }
-        double[] span = around(tail);
-        Map<Channel, Series> systems = lead.get().systems();
-        XYChart controls =
-                ChartStyle.chart(
-                        ChartStyle.BROAD,
-                        ChartStyle.LOW,
-                        words.get("report.axis.seconds"),
-                        "%",
-                        words.locale());
-        int look = 0;
-        for (Channel c : List.of(Channel.POWER_LEVER, Channel.ELEVATOR, Channel.RUDDER)) {
-            if (systems.containsKey(c)) {
-                ChartStyle.line(
-                        controls,
-                        words.get("channel." + c.key()),
-                        over(systems.get(c), span),
-                        look++);
+        return rows;
+    }
+
+    private Fact airspeed(OptionalDouble value, String from) {
+        return facts.of(Measure.AIRSPEED, value, from);
+    }
+
+    private Fact duration(OptionalDouble value, String from) {
+        return facts.of(Measure.DURATION, value, from);
+    }
+
+    private List<StepRow> steps(TailControl tail) {
+        List<StepRow> rows = new ArrayList<>();
+        List<DescentSequence> sequences = tail.review().sequences();
+        for (int i = 0; i < sequences.size(); i++) {
+            List<DescentSequence.Step> steps = sequences.get(i).steps();
+            for (int k = 0; k < steps.size(); k++) {
+                DescentSequence.Step s = steps.get(k);
+                if (tail.review().inDive(s.change().time_s())) {
+                    rows.add(step(s, AT + "review/sequences/" + i + "/steps/" + k));
+                }
             }
         }
-        book.draw(controls, "controls", words.get("report.chart.controls")).ifPresent(charts::add);
-        XYChart effectiveness =
-                ChartStyle.chart(
-                        ChartStyle.BROAD,
-                        ChartStyle.LOW,
-                        words.get("report.axis.seconds"),
-                        words.get("report.axis.ratio"),
-                        words.locale());
-        figure(effectiveness, tail, "effectiveness", span, 0);
-        figure(effectiveness, tail, "retardingCoefficient", span, 1);
-        book.draw(effectiveness, "effectiveness", words.get("report.chart.effectiveness"))
-                .ifPresent(charts::add);
-        return charts;
+        return rows;
     }
 
-    private void figure(XYChart chart, TailControl tail, String name, double[] span, int look) {
-        Series series = tail.figures().get(name);
-        if (series != null) {
-            ChartStyle.line(chart, words.get("figure." + name), over(series, span), look);
-        }
-    }
-
-    /** From before the first power change to after the last, or the whole attempt. */
-    private double[] around(TailControl tail) {
-        double from_s =
-                tail.powerChanges().stream()
-                        .mapToDouble(PowerChange::time_s)
-                        .min()
-                        .orElse(debrief.span().start_s());
-        double to_s =
-                tail.powerChanges().stream()
-                        .mapToDouble(PowerChange::time_s)
-                        .max()
-                        .orElse(debrief.span().end_s());
-        return new double[] {from_s - MARGIN_S, to_s + MARGIN_S};
-    }
-
-    private static Points over(Series series, double[] span) {
-        return Points.of(span[0], span[1], series::at);
+    private StepRow step(DescentSequence.Step s, String from) {
+        return new StepRow(
+                facts.clock(s.change().time_s(), from + "/time"),
+                move(s.change(), from),
+                airspeed(s.airspeed_mps(), from + "/airspeed_mps"),
+                facts.of(Measure.SINK, s.sink_mps(), from + "/sink_mps"),
+                facts.of(Measure.RATIO, s.retardingCoefficient(), from + "/retardingCoefficient"),
+                s.change().episode().isPresent()
+                        ? words.get(
+                                "report.pilot.followed",
+                                String.valueOf(s.change().episode().getAsInt() + 1))
+                        : "");
     }
 }

@@ -144,12 +144,92 @@ public record ReportModel(
 
     public record TrustChart(String heading, Chart chart) {}
 
-    /** The pilot's page; nothing but {@code says} where no systems were logged. */
+    /**
+     * The pilot's page; nothing but {@code says} where no systems were logged.
+     *
+     * @param episodes in order of time
+     * @param dives a row a descent: what to practise from
+     * @param steps power at each step in the dives
+     * @param follows what usually followed a move of power, in sentences
+     * @param counts moves and episodes counted together
+     * @param map effectiveness over Tc′ and airspeed
+     * @param cannot what these data can't show, and what was assumed
+     */
     public record PilotPage(
             List<Prose> says,
-            List<Prose> episodes,
+            List<EpisodeRow> episodes,
+            List<DiveRow> dives,
+            List<StepRow> steps,
             List<Chart> charts,
-            List<List<String>> sequence) {}
+            List<Prose> follows,
+            List<CountTable> counts,
+            EffectMap map,
+            List<String> cannot) {
+        static PilotPage saying(Prose only) {
+            return new PilotPage(
+                    List.of(only),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    EffectMap.NONE,
+                    List.of());
+        }
+    }
+
+    /**
+     * One time that control faded.
+     *
+     * @param before the move of power before it, or that none was found
+     * @param after the forward move it ended after, or that there was none
+     */
+    public record EpisodeRow(
+            Fact start,
+            Fact startSigma,
+            Fact lasted,
+            Fact grade,
+            Prose before,
+            Prose after,
+            String why) {}
+
+    /** One descent: when, at which airspeed, how soon steady, and whether it held. */
+    public record DiveRow(
+            Fact start,
+            Fact pushOver,
+            Fact pushOverAirspeed,
+            Fact reverse,
+            Fact reverseAirspeed,
+            Fact stabilised,
+            Fact held,
+            String reached,
+            String episodes) {}
+
+    /** One move of power in a dive. */
+    public record StepRow(
+            Fact time,
+            Prose move,
+            Fact airspeed,
+            Fact sink,
+            Fact retardingCoefficient,
+            String followed) {}
+
+    /** Counts of moves and episodes: two rows, two columns, and what they say. */
+    public record CountTable(
+            String unit, String first, String second, List<Fact> counts, Prose says) {}
+
+    /**
+     * Effectiveness by airspeed (rows, the fastest first) and Tc′ (columns).
+     *
+     * @param columns lower and upper edge of each
+     */
+    public record EffectMap(List<String> columns, List<EffectRow> rows) {
+        static final EffectMap NONE = new EffectMap(List.of(), List.of());
+    }
+
+    /** One row of the map; a cell without a sample is empty. */
+    public record EffectRow(String airspeed, List<List<Fact>> cells) {}
 
     public record EventRow(String time, String kind, String who, String text) {}
 

@@ -47,7 +47,10 @@ record Traced(String shown, String from, String sigma, String form) {
         return switch (form) {
             case "TIME" -> Set.of(first.asText().substring(11, 23));
             case "COUNT" -> Set.of(String.valueOf(first.isArray() ? first.size() : first.asLong()));
-            case "BARE" -> Set.of(String.format(words.locale(), "%.0f", first.asDouble()));
+            case "BARE" ->
+                    Set.of(
+                            String.format(words.locale(), "%.0f", first.asDouble())
+                                    .replaceFirst("^-0$", "0"));
             case "TENTHS" -> Set.of(String.format(words.locale(), "%.1f", first.asDouble()));
             default ->
                     form.endsWith(".")

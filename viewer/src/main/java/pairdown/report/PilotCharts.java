@@ -1,0 +1,210 @@
+package pairdown.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.knowm.xchart.XYChart;
+import pairdown.debrief.Debrief;
+import pairdown.debrief.ParticipantDebrief;
+import pairdown.report.ReportModel.Chart;
+import pairdown.stats.Bootstrap;
+import pairdown.tail.Episode;
+import pairdown.tail.EventAverage;
+import pairdown.tail.TailControl;
+import pairdown.tail.TailFigures;
+import pairdown.time.Span;
+import pairdown.track.Channel;
+import pairdown.track.Series;
+import pairdown.words.Words;
+
+/** The pilot's charts: what hands, aircraft and tail did, and what usually followed power. */
+final class PilotCharts {
+    private static final double MARGIN_S = 15;
+
+    /** Room over and under the lines of a chart whose episodes are shaded to its full height. */
+    private static final double ROOM = 0.05;
+
+    private final Debrief debrief;
+    private final Words words;
+    private final ChartBook book;
+
+    PilotCharts(Debrief debrief, Words words, ChartBook book) {
+        this.debrief = debrief;
+        this.words = words;
+        this.book = book;
+    }
+
+    List<Chart> of(TailControl tail) {
+        List<Chart> charts = new ArrayList<>();
+        Optional<ParticipantDebrief> lead = debrief.participant(tail.participant());
+        if (lead.isEmpty()) {
+            return charts;
+        }
+        Span span = around(tail);
+        Map<Channel, Series> systems = lead.get().systems();
+        add(
+                charts,
+                channels(
+                        systems,
+                        span,
+                        List.of(Channel.POWER_LEVER, Channel.ELEVATOR, Channel.RUDDER),
+                        "%"),
+                tail,
+                "controls");
+        add(
+                charts,
+                channels(systems, span, List.of(Channel.PITCH_RATE, Channel.YAW_RATE), "°/s"),
+                tail,
+                "rates");
+        add(charts, figures(tail, span), tail, "effectiveness");
+        average(charts, tail, true);
+        average(charts, tail, false);
+        return charts;
+    }
+
+    /** All that was judged, with a little before and after. */
+    private Span around(TailControl tail) {
+        List<Span> dives = tail.review().dives();
+        if (dives.isEmpty()) {
+            return debrief.span();
+        }
+        return new Span(
+                dives.get(0).start_s() - MARGIN_S, dives.get(dives.size() - 1).end_s() + MARGIN_S);
+    }
+
+    private XYChart broad(String y) {
+        return ChartStyle.chart(
+                ChartStyle.BROAD,
+                ChartStyle.LOW,
+                words.get("report.axis.seconds"),
+                y,
+                words.locale());
+    }
+
+    private XYChart channels(
+            Map<Channel, Series> systems, Span span, List<Channel> shown, String unit) {
+        XYChart chart = broad(unit);
+        int look = 0;
+        for (Channel c : shown) {
+            if (systems.containsKey(c)) {
+                ChartStyle.line(
+                        chart, words.get("channel." + c.key()), over(systems.get(c), span), look++);
+            }
+        }
+        return chart;
+    }
+
+    private XYChart figures(TailControl tail, Span span) {
+        XYChart chart = broad(words.get("report.axis.ratio"));
+        int look = 0;
+        for (String name : List.of(TailFigures.EFFECTIVENESS, TailFigures.RETARDING_COEFFICIENT)) {
+            Optional<Series> series = tail.figure(name);
+            if (series.isPresent()) {
+                ChartStyle.line(chart, words.get("figure." + name), over(series.get(), span), look);
+            }
+            look++;
+        }
+        sigma(chart, tail, span);
+        return chart;
+    }
+
+    /** Effectiveness give or take one sigma. */
+    private void sigma(XYChart chart, TailControl tail, Span span) {
+        Optional<Series> value = tail.figure(TailFigures.EFFECTIVENESS);
+        Optional<Series> sigma = tail.figure(TailFigures.EFFECTIVENESS_SIGMA);
+        if (value.isEmpty() || sigma.isEmpty()) {
+            return;
+        }
+        for (double side : new double[] {-1, 1}) {
+            ChartStyle.unnamed(
+                    chart,
+                    Points.of(
+                            span.start_s(),
+                            span.end_s(),
+                            t -> value.get().at(t) + side * sigma.get().at(t)),
+                    ChartStyle.colour(0),
+                    ChartStyle.THIN);
+        }
+    }
+
+    private static Points over(Series series, Span span) {
+        return Points.of(span.start_s(), span.end_s(), series::at);
+    }
+
+    private void add(List<Chart> charts, XYChart chart, TailControl tail, String name) {
+        if (!chart.getSeriesMap().isEmpty()) {
+            shade(chart, tail);
+        }
+        book.draw(chart, "pilot-" + name, words.get("report.chart." + name)).ifPresent(charts::add);
+    }
+
+    /** Every episode as a shade over the whole height of the lines. */
+    private void shade(XYChart chart, TailControl tail) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (var series : chart.getSeriesMap().values()) {
+            for (double y : series.getYData()) {
+                low = Double.isFinite(y) ? Math.min(low, y) : low;
+                high = Double.isFinite(y) ? Math.max(high, y) : high;
+            }
+        }
+        double room = ROOM * (high - low);
+        int n = 1;
+        for (Episode e : tail.episodes()) {
+            Points outline = new Points();
+            outline.add(e.span().start_s(), low - room);
+            outline.add(e.span().start_s(), high + room);
+            outline.add(e.span().end_s(), high + room);
+            outline.add(e.span().end_s(), low - room);
+            ChartStyle.band(
+                    chart,
+                    words.get("report.pilot.episodeNumber", String.valueOf(n++)),
+                    outline,
+                    3);
+        }
+    }
+
+    private void average(List<Chart> charts, TailControl tail, boolean towardReverse) {
+        for (EventAverage a : tail.review().averages()) {
+            boolean shown =
+                    a.figure().equals(TailFigures.EFFECTIVENESS)
+                            && a.towardReverse() == towardReverse;
+            if (shown) {
+                String name = towardReverse ? "afterReverse" : "afterForward";
+                book.draw(
+                                average(a),
+                                "pilot-" + name,
+                                words.get("report.chart." + name, String.valueOf(a.changes())))
+                        .ifPresent(charts::add);
+            }
+        }
+    }
+
+    private XYChart average(EventAverage a) {
+        XYChart chart =
+                ChartStyle.chart(
+                        ChartStyle.BROAD / 2,
+                        ChartStyle.LOW,
+                        words.get("report.axis.sinceMove"),
+                        words.get("report.axis.ratio"),
+                        words.locale());
+        Points mean = new Points();
+        Points outline = new Points();
+        List<Bootstrap.BandPoint> band = a.band();
+        for (int i = 0; i < band.size(); i++) {
+            mean.add(a.time_s(i), band.get(i).mean());
+            if (Double.isFinite(band.get(i).high())) {
+                outline.add(a.time_s(i), band.get(i).high());
+            }
+        }
+        for (int i = band.size() - 1; i >= 0; i--) {
+            if (Double.isFinite(band.get(i).low())) {
+                outline.add(a.time_s(i), band.get(i).low());
+            }
+        }
+        ChartStyle.line(chart, words.get("figure.effectiveness"), mean, 0);
+        ChartStyle.band(chart, words.get("report.pilot.bootstrap"), outline, 0);
+        return chart;
+    }
+}
