@@ -1,6 +1,7 @@
 package pairdown.tail;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,15 @@ import pairdown.track.Channel;
 final class IdleFit {
     /** Rising and sinking air, which the balance takes for drag, lasts about so long. */
     private static final double SAME_AIR_S = 5;
+
+    /**
+     * 1/(π·e·span²), the induced drag of a wing of some 14 m with e = 0.8, half as much of it
+     * uncertain: spans from 11 to 20 m. Source of the relation: L. Prandtl, lifting-line theory
+     * (1918).
+     */
+    private static final double USUAL_LIFT_PERM2 = 0.002;
+
+    private static final double USUAL_LIFT_SIGMA_PERM2 = 0.001;
 
     private IdleFit() {}
 
@@ -85,22 +95,14 @@ final class IdleFit {
         List<Sample> all = byFlap.values().stream().flatMap(List::stream).toList();
         double lowest = all.stream().mapToDouble(Sample::airspeed_mps).min().orElseThrow();
         double highest = all.stream().mapToDouble(Sample::airspeed_mps).max().orElseThrow();
-        double lift = highest >= settings.leastSpeedSpread() * lowest ? liftTerm(byFlap) : 0;
+        double together = SAME_AIR_S / step_s;
+        double lift = liftTerm(byFlap.values(), together);
+        double scatter = scatter(byFlap.values(), lift);
         List<IdleDrag.FlapArea> areas = new ArrayList<>();
-        List<Double> off = new ArrayList<>();
-        byFlap.values()
-                .forEach(
-                        samples -> {
-                            double middle = median(samples, lift);
-                            samples.forEach(
-                                    s -> off.add(s.area_m2() - lift * s.lift_m4() - middle));
-                        });
-        double scatter =
-                Robust.sigma(off.stream().mapToDouble(d -> d).toArray()).orElse(Double.NaN);
         byFlap.forEach(
                 (bin, samples) -> {
                     double flap_deg = flapLogged ? bin * settings.flapBin_deg() : Double.NaN;
-                    double apart = Math.max(1, samples.size() * step_s / SAME_AIR_S);
+                    double apart = Math.max(1, samples.size() / together);
                     areas.add(
                             new IdleDrag.FlapArea(
                                     flap_deg, median(samples, lift), scatter / Math.sqrt(apart)));
@@ -116,13 +118,25 @@ final class IdleFit {
                 .orElseThrow();
     }
 
+    private static double scatter(Collection<List<Sample>> byFlap, double lift) {
+        List<Double> off = new ArrayList<>();
+        for (List<Sample> samples : byFlap) {
+            double middle = median(samples, lift);
+            samples.forEach(s -> off.add(s.area_m2() - lift * s.lift_m4() - middle));
+        }
+        return Robust.sigma(off.stream().mapToDouble(d -> d).toArray()).orElse(Double.NaN);
+    }
+
     /**
-     * The common slope within the flap settings; never negative, as drag does not fall with lift.
+     * The common slope within the flap settings, drawn toward what wings of this size have by how
+     * little it is known; never negative, as drag does not fall with lift.
+     *
+     * @param together so many samples are of one stretch of air
      */
-    private static double liftTerm(Map<Long, List<Sample>> byFlap) {
+    private static double liftTerm(Collection<List<Sample>> byFlap, double together) {
         double xy = 0;
         double xx = 0;
-        for (List<Sample> samples : byFlap.values()) {
+        for (List<Sample> samples : byFlap) {
             double meanX = samples.stream().mapToDouble(Sample::lift_m4).average().orElseThrow();
             double meanY = samples.stream().mapToDouble(Sample::area_m2).average().orElseThrow();
             for (Sample s : samples) {
@@ -130,7 +144,9 @@ final class IdleFit {
                 xx += square(s.lift_m4() - meanX);
             }
         }
-        return xx > 0 ? Math.max(0, xy / xx) : 0;
+        double variance = square(scatter(byFlap, USUAL_LIFT_PERM2)) * together;
+        double prior = variance / square(USUAL_LIFT_SIGMA_PERM2);
+        return Math.max(0, (xy + prior * USUAL_LIFT_PERM2) / (xx + prior));
     }
 
     private static double square(double v) {

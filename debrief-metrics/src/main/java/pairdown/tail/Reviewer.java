@@ -46,16 +46,18 @@ final class Reviewer {
                         changeTable(bare),
                         stretchTable(bare),
                         averages(bare),
-                        judge.flatMap(
-                                e ->
-                                        CrossLag.of(
-                                                TailFigures.RETARDING_COEFFICIENT,
-                                                flight.balance().coefficient(),
-                                                TailFigures.EFFECTIVENESS,
-                                                e.ratio(),
-                                                diving,
-                                                flight.signals().grid(),
-                                                settings)),
+                        // Without reverse there is nothing for effectiveness to follow.
+                        judge.filter(e -> e.standing().isPresent())
+                                .flatMap(
+                                        e ->
+                                                CrossLag.of(
+                                                        TailFigures.RETARDING_COEFFICIENT,
+                                                        flight.balance().coefficient(),
+                                                        TailFigures.EFFECTIVENESS,
+                                                        e.ratio(),
+                                                        diving,
+                                                        flight.signals().grid(),
+                                                        settings)),
                         lags(bare.episodes(), Episode::precededBy),
                         lags(bare.episodes(), Episode::endedAfter),
                         restored(bare.episodes()),

@@ -48,8 +48,6 @@ public record TailSettings(
      * @param idleSettle_s after the lever comes to idle, torque and blade need this long
      * @param leastIdle_s less time at idle in all gives no baseline
      * @param leastIdleSink_mps a slower sink at idle is a flare, a roll or not yet a descent
-     * @param leastSpeedSpread greatest over least airspeed at idle from which on the lift term can
-     *     be told from the drag area
      * @param flapBin_deg flap settings closer than this are one
      * @param airspeedSigma_mps of a smoothed airspeed, for the sigma of the force
      * @param sinkSigma_mps of a smoothed sink
@@ -63,7 +61,6 @@ public record TailSettings(
             double idleSettle_s,
             double leastIdle_s,
             double leastIdleSink_mps,
-            double leastSpeedSpread,
             double flapBin_deg,
             double airspeedSigma_mps,
             double sinkSigma_mps,
@@ -71,7 +68,7 @@ public record TailSettings(
             double usualMass_kg,
             double usualMassSigma) {
         public static final Force DEFAULT =
-                new Force(2.8, 3, 1.5, 1, 2, 1.15, 4, 0.4, 0.3, 0.03, 2300, 0.25);
+                new Force(2.8, 3, 1.5, 1, 2, 4, 0.4, 0.3, 0.03, 2300, 0.25);
     }
 
     /**

@@ -16,6 +16,7 @@ import pairdown.tail.PowerChange;
 import pairdown.tail.TailControl;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /**
@@ -28,6 +29,7 @@ final class PilotPart {
     private final Debrief debrief;
     private final Words words;
     private final Facts facts;
+    private final Translation told;
     private final PilotCharts charts;
     private final PilotCounts counts;
 
@@ -35,6 +37,7 @@ final class PilotPart {
         this.debrief = debrief;
         this.words = words;
         this.facts = new Facts(debrief.axis(), words, figures);
+        this.told = new Translation(words);
         this.charts = new PilotCharts(debrief, words, book);
         this.counts = new PilotCounts(words, facts);
     }
@@ -54,7 +57,7 @@ final class PilotPart {
                 counts.follows(t),
                 counts.tables(t),
                 counts.map(t),
-                t.notes());
+                told.of(t.notes()));
     }
 
     private List<Prose> says(TailControl tail) {
@@ -102,7 +105,7 @@ final class PilotPart {
                             facts.word("grade.", e.grade().key(), from + "/grade"),
                             link("preceded", e.precededBy(), from + "/precededBy"),
                             link("ended", e.endedAfter(), from + "/endedAfter"),
-                            e.why()));
+                            told.of(e.why())));
         }
         return rows;
     }
