@@ -240,6 +240,8 @@ class SampleSeasonTest {
                         .toList();
         assertEquals(1, likely.size(), pair("2031-05-16-01", "blue").touch()::toString);
         assertTrue(likely.get(0).span().overlaps(held), likely::toString);
+        // The lead feels it: aileron or rudder is held differently from then on.
+        assertTrue(likely.get(0).evidence().contains(Touch.Evidence.TRIM), likely::toString);
     }
 
     @Test
