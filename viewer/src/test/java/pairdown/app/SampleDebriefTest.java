@@ -157,6 +157,19 @@ class SampleDebriefTest {
         assertEquals(List.of(), errors);
     }
 
+    /** As one who hears the page, not sees it, finds the way by its headings. */
+    @Test
+    void headingsGoDownOneLevelAtATime() {
+        Matcher heading = Pattern.compile("<h([1-6])[ >]").matcher(report);
+        int last = 0;
+        while (heading.find()) {
+            int level = Integer.parseInt(heading.group(1));
+            assertTrue(level <= last + 1, () -> around(report, heading.start()));
+            last = level;
+        }
+        assertTrue(last > 0);
+    }
+
     @Test
     void theReportIsOneFileThatAsksForNothingElse() {
         Matcher link =
