@@ -51,6 +51,7 @@ class ArchitectureTest {
                     "app",
                     "report",
                     "export",
+                    "kept",
                     "words",
                     "replay",
                     "camera",
