@@ -43,7 +43,7 @@ public final class ProgramPrint {
                 }
                 prints.add(of(Path.of(source.get().getLocation().toURI())));
             }
-            return String.join(" ", prints);
+            return shortened(String.join(" ", prints));
         } catch (URISyntaxException | IOException e) {
             return "unreadable: " + e.getMessage();
         }
@@ -52,7 +52,11 @@ public final class ProgramPrint {
     /** The print of a jar or a folder of classes. */
     static String of(Path code) throws IOException {
         Map<String, Long> sums = Files.isDirectory(code) ? sumsOfFolder(code) : sumsOfJar(code);
-        return FileStamp.hash(sums.toString()).substring(0, 16);
+        return shortened(sums.toString());
+    }
+
+    private static String shortened(String text) {
+        return FileStamp.hash(text).substring(0, 16);
     }
 
     /** A jar keeps its entries' checksums in its directory: nothing needs to be unpacked. */
