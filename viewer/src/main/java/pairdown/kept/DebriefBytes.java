@@ -15,7 +15,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.zip.CRC32C;
 import java.util.zip.CheckedOutputStream;
@@ -80,7 +79,7 @@ final class DebriefBytes {
             throw new IOException(file + ": damaged");
         }
         try {
-            return new DebriefBytes(new Input(Arrays.copyOf(all, size)));
+            return new DebriefBytes(new Input(all, 0, size));
         } catch (KryoException e) {
             throw new IOException(file + ": not written by this program", e);
         }

@@ -126,6 +126,10 @@ public final class Opening<T> implements AutoCloseable {
             // it, and the logs on disk are as they were.
             String what = wish.paths().get(0) + ": defect in Pairdown: " + e;
             result = new Done<>(wish, Optional.empty(), what);
+        } catch (OutOfMemoryError e) {
+            // What filled the memory is let go of by now: the window can say so.
+            String what = wish.paths().get(0) + ": too large for the memory that Java was given";
+            result = new Done<>(wish, Optional.empty(), what + "; start it with -Xmx4g or more");
         }
         done.add(result);
         tell(Optional.empty());

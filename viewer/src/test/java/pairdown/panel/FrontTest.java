@@ -79,6 +79,9 @@ class FrontTest {
         if (from.endsWith("broken")) {
             throw new UnusableInputException("no logs", from.toString(), "put the logs there");
         }
+        if (from.endsWith("huge")) {
+            throw new OutOfMemoryError("made up");
+        }
         return from;
     }
 
@@ -181,6 +184,14 @@ class FrontTest {
         take(new WindowEvent.Dropped(List.of(folder.resolve("broken"))));
         assertTrue(awaitOpened().isEmpty());
         assertTrue(desk.notice().orElseThrow().text().contains("put the logs there"));
+    }
+
+    @Test
+    void anAttemptTooLargeForTheMemoryIsTold() throws InterruptedException {
+        mayLoad.countDown();
+        take(new WindowEvent.Dropped(List.of(folder.resolve("huge"))));
+        assertTrue(awaitOpened().isEmpty());
+        assertTrue(desk.notice().orElseThrow().text().contains("-Xmx4g"));
     }
 
     @Test
