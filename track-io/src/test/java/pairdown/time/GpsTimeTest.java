@@ -3,7 +3,12 @@ package pairdown.time;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
@@ -52,14 +57,46 @@ class GpsTimeTest {
     @Test
     void everyYearAgreesWithAnIndependentLeapSecondTable() {
         for (int month = 0; month < 47 * 12; month++) {
-            java.time.LocalDate day = java.time.LocalDate.of(1980, 2, 1).plusMonths(month);
-            Instant noon = day.atTime(12, 0).toInstant(java.time.ZoneOffset.UTC);
+            LocalDate day = LocalDate.of(1980, 2, 1).plusMonths(month);
+            Instant noon = day.atTime(12, 0).toInstant(ZoneOffset.UTC);
             long mjd = day.getLong(java.time.temporal.JulianFields.MODIFIED_JULIAN_DAY);
             assertEquals(
                     UtcRules.system().getTaiOffset(mjd) - 19,
                     LeapSeconds.gpsMinusUtc_s(noon),
                     day.toString());
         }
+    }
+
+    /**
+     * The list as IERS publishes it and IANA's tzdata 2025b packages it (public domain): NTP seconds
+     * since 1900 and TAI − UTC from then on, and after {@code #@} when it expires.
+     */
+    @Test
+    void everyLeapSecondIsTheListsAndSoIsItsExpiry() throws Exception {
+        int steps = 0;
+        for (String line : leapSecondsList()) {
+            String[] words = line.trim().split("\\s+");
+            if (line.startsWith("#@")) {
+                LocalDate expires = ntp(words[1]).atZone(ZoneOffset.UTC).toLocalDate();
+                assertEquals(expires, LeapSeconds.EXPIRES);
+            } else if (!line.startsWith("#") && ntp(words[0]).isAfter(GpsTime.of(0, 0).toUtc())) {
+                long ahead_s = Long.parseLong(words[1]) - 19;
+                assertEquals(ahead_s, LeapSeconds.gpsMinusUtc_s(ntp(words[0])), line);
+                assertEquals(
+                        ahead_s - 1, LeapSeconds.gpsMinusUtc_s(ntp(words[0]).minusSeconds(1)), line);
+                steps++;
+            }
+        }
+        assertEquals(18, steps);
+    }
+
+    private static List<String> leapSecondsList() throws Exception {
+        Path file = Path.of(GpsTimeTest.class.getResource("leap-seconds.list").toURI());
+        return Files.readAllLines(file);
+    }
+
+    private static Instant ntp(String seconds) {
+        return Instant.parse("1900-01-01T00:00:00Z").plusSeconds(Long.parseLong(seconds));
     }
 
     @Test
