@@ -39,8 +39,7 @@ final class AnchorCorrection {
     private final double[] instants_s;
     private final PosteriorResponse leadResponse;
     private final PosteriorResponse flyerResponse;
-    private final PairClocks clocks;
-    private final double[][] leadVelocity;
+    private final double clocks_s2;
     private final double[][] flyerVelocity;
     private final DecompositionSolver solver;
     private final RealVector weights;
@@ -91,8 +90,7 @@ final class AnchorCorrection {
         instants_s = instants.stream().mapToDouble(Instant::t_s).toArray();
         leadResponse = PosteriorResponse.of(lead.antenna(), instants_s);
         flyerResponse = PosteriorResponse.of(flyer.antenna(), instants_s);
-        clocks = PairClocks.of(lead.antenna(), flyer.antenna());
-        leadVelocity = velocities(lead);
+        clocks_s2 = RelativeCovariance.clocks_s2(lead, flyer);
         flyerVelocity = velocities(flyer);
         RealMatrix m = MatrixUtils.createRealMatrix(3 * n, 3 * n);
         RealVector y = MatrixUtils.createRealVector(new double[3 * n]);
@@ -188,9 +186,7 @@ final class AnchorCorrection {
      */
     private double[][] covariances(double t_s, boolean ofVelocity) {
         int n = instants_s.length;
-        double[] l = new double[Trajectory.VALUES];
         double[] f = new double[Trajectory.VALUES];
-        lead.read(t_s, l);
         flyer.read(t_s, f);
         int from = ofVelocity ? 6 : 3;
         double[][] k = new double[3][3 * n];
@@ -200,12 +196,7 @@ final class AnchorCorrection {
                         leadResponse.covariance(t_s, axis, j, ofVelocity)
                                 + flyerResponse.covariance(t_s, axis, j, ofVelocity);
                 for (int other = 0; other < 3; other++) {
-                    k[axis][3 * j + other] +=
-                            clocks.covariance(
-                                    l[from + axis],
-                                    f[from + axis],
-                                    leadVelocity[j][other],
-                                    flyerVelocity[j][other]);
+                    k[axis][3 * j + other] += clocks_s2 * f[from + axis] * flyerVelocity[j][other];
                 }
             }
             if (!ofVelocity) {

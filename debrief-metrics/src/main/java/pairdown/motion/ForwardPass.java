@@ -17,22 +17,18 @@ final class ForwardPass {
     static final double START_SIGMA_MPS2 = 20;
     private static final int LEAST_REFUSALS = 3;
 
+    /** Stands for a size where the fixes after it, not those before, refused a fix. */
+    static final float STRANGER = -1;
+
     /** An expected position no better than this can't tell outliers from sound fixes. */
     private static final double LOST_SIGMA_M = 4;
-
-    private static final int FOLLOWERS = 4;
-    private static final double FOLLOW_S = 4;
-
-    /** Noise of two fixes, and how far velocity may have changed unseen. */
-    private static final double FOLLOW_REACH_M = 5;
-
-    private static final double FOLLOW_REACH_MPS = 15;
 
     /** A velocity no better than this has not been measured yet. */
     private static final double UNKNOWN_MPS = 50;
 
     private final Fixes fixes;
     private final SmootherSettings settings;
+    private final Followers followers;
     private final double[] gate = new double[Fixes.AXES + 1];
     private final AxisFilter[] filter = new AxisFilter[Fixes.AXES];
     private final InnovationSum[] sums = new InnovationSum[4];
@@ -48,7 +44,7 @@ final class ForwardPass {
 
     final float[][] velocityVariance = new float[Fixes.AXES][];
 
-    /** Size of a refused innovation in sigmas. */
+    /** Size of a refused innovation in sigmas, or {@link #STRANGER}; 0 for one not refused. */
     final float[] refusedBy;
 
     /** Variance added to the bias before an epoch's measurements, by epoch and axis. */
@@ -63,6 +59,7 @@ final class ForwardPass {
 
     ForwardPass(Fixes fixes, SmootherSettings settings, JerkProfile jerk) {
         this.fixes = fixes;
+        this.followers = new Followers(fixes);
         this.settings = settings;
         int n = fixes.size();
         for (int d = 1; d <= Fixes.AXES; d++) {
@@ -159,8 +156,8 @@ final class ForwardPass {
         if (dimensions == 0) {
             return;
         }
-        if (isLost() && !agreesWithNext(i)) {
-            refusedBy[i] = (float) Math.sqrt(nis);
+        if (isStranger(i)) {
+            refusedBy[i] = STRANGER;
             ignorePosition(i);
             return;
         }
@@ -185,32 +182,17 @@ final class ForwardPass {
         }
     }
 
-    /** After a hole the gate is too wide to tell an outlier; its followers can. */
-    private boolean isLost() {
-        return Math.sqrt(expected[0]) > LOST_SIGMA_M
-                && Math.sqrt(expected[1]) > LOST_SIGMA_M
-                && Math.sqrt(filter[0].vv) < UNKNOWN_MPS;
-    }
-
-    /** Whether at least half of the next few fixes lie where this one leads. */
-    private boolean agreesWithNext(int i) {
-        int asked = 0;
-        int agreed = 0;
-        for (int j = i + 1; j < fixes.size() && asked < FOLLOWERS; j++) {
-            double dt = fixes.time_s[j] - fixes.time_s[i];
-            if (dt > FOLLOW_S) {
-                break;
-            }
-            double off2 = 0;
-            for (int axis = 0; axis < 2; axis++) {
-                double moved = fixes.position_m[axis][j] - fixes.position_m[axis][i];
-                double off = moved - filter[axis].v * dt;
-                off2 += off * off;
-            }
-            asked++;
-            agreed += Math.sqrt(off2) < FOLLOW_REACH_M + FOLLOW_REACH_MPS * dt ? 1 : 0;
+    /**
+     * At the start and after a hole the gate is too wide to tell an outlier; its followers can. A
+     * first fix taken wrongly would be held against all others.
+     */
+    private boolean isStranger(int i) {
+        if (Math.sqrt(filter[0].vv) >= UNKNOWN_MPS) {
+            return !followers.agree(i);
         }
-        return 2 * agreed >= asked;
+        boolean lost =
+                Math.sqrt(expected[0]) > LOST_SIGMA_M && Math.sqrt(expected[1]) > LOST_SIGMA_M;
+        return lost && !followers.agree(i, filter[0].v, filter[1].v);
     }
 
     /**

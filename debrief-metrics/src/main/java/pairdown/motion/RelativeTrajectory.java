@@ -64,7 +64,7 @@ public final class RelativeTrajectory {
         double[] f = read(flyer, t_s);
         Vec3 position_m = new Vec3(f[0] - l[0], f[1] - l[1], f[2] - l[2]);
         Vec3 velocity_mps = new Vec3(f[3] - l[3], f[4] - l[4], f[5] - l[5]);
-        RelativeCovariance raw = RelativeCovariance.at(lead, flyer, t_s, l, f);
+        RelativeCovariance raw = RelativeCovariance.at(lead, flyer, t_s, f);
         Mat3 position_m2 = raw.position_m2();
         Mat3 velocity_m2ps2 = raw.velocity_m2ps2();
         boolean anchored = false;

@@ -80,18 +80,21 @@ public final class Smoother {
     private static List<RejectedFix> rejected(Fixes fixes, ForwardPass pass) {
         List<RejectedFix> rejected = new ArrayList<>();
         for (int i = 0; i < fixes.size(); i++) {
-            if (pass.refusedBy[i] > 0) {
-                rejected.add(
-                        new RejectedFix(
-                                fixes.row[i],
-                                fixes.time_s[i],
-                                String.format(
-                                        Locale.ROOT,
-                                        "position %.1f sigma from where the fixes before lead",
-                                        pass.refusedBy[i])));
+            if (pass.refusedBy[i] != 0) {
+                String why = reason(pass.refusedBy[i]);
+                rejected.add(new RejectedFix(fixes.row[i], fixes.time_s[i], why));
             }
         }
         return rejected;
+    }
+
+    private static String reason(float refusedBy) {
+        return refusedBy == ForwardPass.STRANGER
+                ? "position far from where the fixes after it lead"
+                : String.format(
+                        Locale.ROOT,
+                        "position %.1f sigma from where the fixes before lead",
+                        refusedBy);
     }
 
     /**

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import pairdown.clock.ClockDoubt;
 import pairdown.time.Span;
 import pairdown.vector.Vec3;
 
@@ -41,6 +42,33 @@ class JointSmootherTest {
         AxisCovariance a = lead.covariance(0, 60.05);
         AxisCovariance b = flyer.covariance(0, 60.05);
         assertTrue(s.positionCovariance_m2().row0().x() > a.position_m2() + b.position_m2());
+    }
+
+    private static double east_m2(ClockDoubt lead, ClockDoubt flyer) throws Exception {
+        SmoothedTrajectory l = steady(lead);
+        SmoothedTrajectory f = steady(flyer);
+        double all =
+                JointSmoother.relative(l, f, List.of()).at(5).positionCovariance_m2().row0().x();
+        return all - l.covariance(0, 5).position_m2() - f.covariance(0, 5).position_m2();
+    }
+
+    private static SmoothedTrajectory steady(ClockDoubt clock) throws Exception {
+        LogFixture log = new LogFixture().clock(clock);
+        for (int i = 0; i < 11; i++) {
+            log.fix(i, new Vec3(38 * i, 0, 1000));
+        }
+        return Smoother.smooth(
+                log.build(), LogFixture.FRAME, SmootherSettings.DEFAULT, JerkProfile.constant(1));
+    }
+
+    @Test
+    void aClockMovesTheFlyerByWhatItIsOffAgainstTheLeads() throws Exception {
+        double own = east_m2(ClockDoubt.own(0.03), ClockDoubt.own(0.04));
+        assertEquals((0.03 * 0.03 + 0.04 * 0.04) * 38 * 38, own, 0.02);
+        ClockDoubt ride = new ClockDoubt(0, 4, 0.1, 0.15);
+        assertEquals(0, east_m2(ride, ride), 0.02);
+        double apart = east_m2(new ClockDoubt(0, 0, 0.1, 0.15), ride);
+        assertEquals(2 * 0.1 * 0.1 * 38 * 38, apart, 0.2);
     }
 
     @Test

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import pairdown.track.Channel;
 import pairdown.track.UnusableInputException;
 import pairdown.vector.Vec3;
@@ -82,6 +84,27 @@ class SmootherTest {
                 track.rejected()::toString);
         assertTrue(track.rejected().size() <= 3, track.rejected()::toString);
         assertTrue(track.at(30).position_m().minus(place(30)).norm() < 0.8);
+    }
+
+    /** Without velocities nothing but the fixes after it can tell. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3})
+    void aJumpedFixAtTheStartIsRefusedToo(int jumped) throws Exception {
+        Random random = new Random(3);
+        LogFixture log = new LogFixture();
+        for (int i = 0; i <= 300; i++) {
+            double t = 0.2 * i;
+            Vec3 off = i == jumped ? new Vec3(30, -25, 20) : Vec3.ZERO;
+            log.fix(t, place(t).plus(noise(random, 0.2, 0.35)).plus(off));
+        }
+        SmoothedTrajectory track = smooth(log);
+        assertTrue(
+                track.rejected().stream().anyMatch(r -> r.row() == jumped),
+                track.rejected()::toString);
+        assertTrue(track.rejected().size() <= 3, track.rejected()::toString);
+        for (double t = 1; t < 60; t++) {
+            assertTrue(track.at(t).position_m().minus(place(t)).norm() < 3, "at " + t);
+        }
     }
 
     @Test

@@ -2,8 +2,7 @@ package pairdown.clock;
 
 /**
  * What is not known of a log's instants, in parts by whom they are shared: an error that two logs
- * share moves both along their paths, so it matters to what lies between them only by their
- * difference in velocity.
+ * share makes them tell what lies between them early or late, but not wrong.
  *
  * @param own_s one standard deviation of the log's own part: against the logs that tell its group
  *     what UTC is
@@ -28,6 +27,12 @@ public record ClockDoubt(double own_s, int group, double group_s, double common_
     /** The same with an independent part more of its own. */
     public ClockDoubt plusOwn(double sigma_s) {
         return new ClockDoubt(Math.hypot(own_s, sigma_s), group, group_s, common_s);
+    }
+
+    /** One standard deviation of an instant against the same instant of another's clock (s). */
+    public double against_s(ClockDoubt other) {
+        double groups_s = group == other.group ? 0 : Math.hypot(group_s, other.group_s);
+        return Math.hypot(groups_s, Math.hypot(own_s, other.own_s));
     }
 
     /** One standard deviation of an instant against true time (s). */

@@ -68,8 +68,8 @@ class GpsTimeTest {
     }
 
     /**
-     * The list as IERS publishes it and IANA's tzdata 2025b packages it (public domain): NTP seconds
-     * since 1900 and TAI − UTC from then on, and after {@code #@} when it expires.
+     * The list as IERS publishes it and IANA's tzdata 2025b packages it (public domain): NTP
+     * seconds since 1900 and TAI − UTC from then on, and after {@code #@} when it expires.
      */
     @Test
     void everyLeapSecondIsTheListsAndSoIsItsExpiry() throws Exception {
@@ -83,7 +83,9 @@ class GpsTimeTest {
                 long ahead_s = Long.parseLong(words[1]) - 19;
                 assertEquals(ahead_s, LeapSeconds.gpsMinusUtc_s(ntp(words[0])), line);
                 assertEquals(
-                        ahead_s - 1, LeapSeconds.gpsMinusUtc_s(ntp(words[0]).minusSeconds(1)), line);
+                        ahead_s - 1,
+                        LeapSeconds.gpsMinusUtc_s(ntp(words[0]).minusSeconds(1)),
+                        line);
                 steps++;
             }
         }
