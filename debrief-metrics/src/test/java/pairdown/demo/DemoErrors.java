@@ -2,6 +2,8 @@ package pairdown.demo;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.Debriefer;
 import pairdown.demo.physics.Simulation;
@@ -43,19 +45,23 @@ public final class DemoErrors {
     /** {@code [draws]}: 8 unless said. */
     public static void main(String[] args) throws Exception {
         int draws = args.length > 0 ? Integer.parseInt(args[0]) : 8;
-        for (boolean alike : new boolean[] {true, false}) {
-            System.out.println(alike ? "receivers alike" : "receivers of different models");
-            PairScore all = new PairScore();
-            for (DemoAttempt demo : DemoJoins.of(DemoSeason.SEED)) {
-                Truth truth = Simulation.run(demo.scenario());
+        Map<Boolean, PairScore> all = new TreeMap<>();
+        for (DemoAttempt demo : DemoJoins.of(DemoSeason.SEED)) {
+            Truth truth = Simulation.run(demo.scenario());
+            for (boolean alike : new boolean[] {true, false}) {
                 PairScore sum = new PairScore();
                 for (int i = 0; i < draws; i++) {
                     sum = sum.plus(of(demo, truth, DemoSeason.SEED + i, alike));
                 }
-                all = all.plus(sum);
-                System.out.printf(Locale.ROOT, "%s %s%n", demo.id(), sum);
+                all.merge(alike, sum, PairScore::plus);
+                System.out.printf(Locale.ROOT, "%s %-8s %s%n", demo.id(), words(alike), sum);
             }
-            System.out.println("all           " + all);
         }
+        all.forEach((alike, sum) -> System.out.printf("all %-8s %s%n", words(alike), sum));
+    }
+
+    /** Whether the receivers are of one model. */
+    private static String words(boolean alike) {
+        return alike ? "alike" : "unlike";
     }
 }
