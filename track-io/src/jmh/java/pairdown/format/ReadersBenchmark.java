@@ -1,7 +1,11 @@
 package pairdown.format;
 
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import javax.xml.stream.XMLStreamException;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -14,27 +18,9 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
-
 import pairdown.track.UnusableInputException;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.concurrent.TimeUnit;
-
-import javax.xml.stream.XMLInputFactory;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
-
-/**
- * Milliseconds to read a log of 52 MB, and beside it what no reader built on the same parts could
- * do without: tokens and numbers for CSV, lines for IGC and NMEA, a walk of the parser for XML.
- */
+/** Milliseconds to read a log of 52 MB, and beside it to go through it as {@link Floors} says. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -69,44 +55,6 @@ public class ReadersBenchmark {
     /** What is compared with. */
     @Benchmark
     public double floor() throws IOException, XMLStreamException {
-        return switch (format) {
-            case "csv" -> tokensAndNumbers();
-            case "igc", "nmea" -> lines();
-            default -> walk();
-        };
-    }
-
-    private double tokensAndNumbers() throws IOException {
-        double sum = 0;
-        try (Reader in = Files.newBufferedReader(file)) {
-            for (CSVRecord row : CSVFormat.DEFAULT.parse(in)) {
-                for (int i = 1; row.getRecordNumber() > 1 && i < row.size(); i++) {
-                    sum += Double.parseDouble(row.get(i));
-                }
-            }
-        }
-        return sum;
-    }
-
-    private double lines() throws IOException {
-        long letters = 0;
-        try (BufferedReader in = Files.newBufferedReader(file, StandardCharsets.ISO_8859_1)) {
-            for (String line = in.readLine(); line != null; line = in.readLine()) {
-                letters += line.length();
-            }
-        }
-        return letters;
-    }
-
-    private double walk() throws IOException, XMLStreamException {
-        long events = 0;
-        try (InputStream in = Files.newInputStream(file)) {
-            XMLStreamReader xml = XMLInputFactory.newFactory().createXMLStreamReader(in);
-            while (xml.hasNext()) {
-                xml.next();
-                events++;
-            }
-        }
-        return events;
+        return Floors.walk(format, file);
     }
 }

@@ -1,28 +1,19 @@
 package pairdown.format;
 
-import org.openjdk.jmh.results.RunResult;
-import org.openjdk.jmh.runner.Runner;
-import org.openjdk.jmh.runner.RunnerException;
-import org.openjdk.jmh.runner.options.OptionsBuilder;
-
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /**
  * Runs {@link ReadersBenchmark} and prints its table: of each the best iteration, since what else a
  * machine does only ever makes one slower.
  */
 public final class ReadersTable {
-    private static final Map<String, String> FLOORS =
-            Map.of(
-                    "csv", "Commons CSV tokens and Double.parseDouble",
-                    "igc", "lines of the file",
-                    "nmea", "lines of the file",
-                    "gpx", "the parser's walk",
-                    "kml", "the parser's walk");
-
     private ReadersTable() {}
 
     /** No arguments. */
@@ -49,7 +40,7 @@ public final class ReadersTable {
                 "| %s | %.0f | %s | %.0f | × %.2f |%n",
                 format,
                 megabytes / read_ms * 1000,
-                FLOORS.get(format),
+                Floors.NAMES.get(format),
                 megabytes / floor_ms * 1000,
                 read_ms / floor_ms);
     }

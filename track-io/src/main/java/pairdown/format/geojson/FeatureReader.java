@@ -171,6 +171,12 @@ final class FeatureReader {
         }
         if (places > 0 && times.size() == 0) {
             notes.skip(lines.size() == 0 ? 0 : lines.get(0), "a line or point without times");
+        } else {
+            for (int i = pairs; i < Math.max(Math.min(places, lines.size()), times.size()); i++) {
+                notes.skip(
+                        lines.size() == 0 ? 0 : lines.get(Math.min(i, lines.size() - 1)),
+                        i < places ? "coordinate without a time" : "time without a coordinate");
+            }
         }
         for (int i = 0; i < pairs; i++) {
             row(i, places);

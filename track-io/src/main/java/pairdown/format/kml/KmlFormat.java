@@ -2,6 +2,7 @@ package pairdown.format.kml;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Optional;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -33,10 +34,27 @@ public final class KmlFormat implements TrackFormat {
     public Track read(LogSource source) throws IOException, UnusableInputException {
         Notes notes = new Notes();
         Rows rows = new Rows(source, key(), notes);
-        long line = 1;
+        Optional<Break> broken = whole(source, rows, notes);
+        if (broken.isPresent()) {
+            afterBreak(source, rows, notes, broken.get());
+        }
+        if (rows.size() == 0 && notes.skippedCount() == 0) {
+            throw source.unusable(
+                    "holds no track with times", "export it as a track; a drawn line has no times");
+        }
+        return rows.finish(true, HeightDatum.MSL);
+    }
+
+    /** Where a file stops being XML, and how many tracks it had before. */
+    private record Break(long line, int tracks) {}
+
+    /** Reads the file as XML, as far as it is that. */
+    private static Optional<Break> whole(LogSource source, Rows rows, Notes notes)
+            throws IOException, UnusableInputException {
+        int tracks = 0;
+        KmlTrack track = new KmlTrack(rows, notes);
         try (InputStream in = source.open()) {
             XMLStreamReader xml = Xml.open(in);
-            KmlTrack track = new KmlTrack(rows, notes);
             try {
                 while (xml.hasNext()) {
                     if (xml.next() == XMLStreamConstants.START_ELEMENT
@@ -44,25 +62,39 @@ public final class KmlFormat implements TrackFormat {
                         track = new KmlTrack(rows, notes);
                         track.read(xml);
                         track = new KmlTrack(rows, notes);
+                        tracks++;
                     }
                 }
             } catch (XMLStreamException e) {
                 Xml.rethrowInput(e);
-                line = Xml.line(xml);
-                track.emit();
-                notes.warn(
-                        "cut or damaged at line " + line + "; what was whole before it was read");
+                if (track.isPlaced()) {
+                    track.emit();
+                    tracks++;
+                }
+                return Optional.of(new Break(Xml.line(xml), tracks));
             } finally {
                 xml.close();
             }
         } catch (XMLStreamException e) {
             Xml.rethrowInput(e);
-            throw source.unusable(line, "is no XML", "copy it anew");
+            return Optional.of(new Break(1, tracks));
         }
-        if (rows.size() == 0 && notes.skippedCount() == 0) {
-            throw source.unusable(
-                    "holds no track with times", "export it as a track; a drawn line has no times");
+        return Optional.empty();
+    }
+
+    private static void afterBreak(LogSource source, Rows rows, Notes notes, Break broken)
+            throws IOException, UnusableInputException {
+        try (InputStream in = source.open()) {
+            int fixes = new KmlFragments(in, rows, notes).read(broken.tracks());
+            notes.warn(
+                    "cut or damaged at line "
+                            + broken.line()
+                            + "; what was whole before it was read"
+                            + (fixes > 0
+                                    ? ", and of that track and those behind it "
+                                            + fixes
+                                            + (fixes == 1 ? " fix" : " fixes")
+                                    : ""));
         }
-        return rows.finish(true, HeightDatum.MSL);
     }
 }

@@ -83,10 +83,7 @@ final class KmlTrack {
 
     private void end(String name, String text, Optional<Doubles> array, XMLStreamReader xml) {
         switch (name) {
-            case "when" -> {
-                whens.add(IsoTime.utc_ns(text));
-                whenLines.add(Xml.line(xml));
-            }
+            case "when" -> when(text, Xml.line(xml));
             case "coord" -> coordinate(text);
             case "value" -> array.ifPresent(a -> a.add(Numbers.parse(text)));
             case "altitudeMode" -> aboveGround = text.strip().equals("relativeToGround");
@@ -94,7 +91,14 @@ final class KmlTrack {
         }
     }
 
-    private void coordinate(String text) {
+    /** An instant in words. */
+    void when(String text, long line) {
+        whens.add(IsoTime.utc_ns(text));
+        whenLines.add(line);
+    }
+
+    /** Longitude, latitude and height in words. */
+    void coordinate(String text) {
         byte[] bytes = text.getBytes(StandardCharsets.ISO_8859_1);
         int at = 0;
         for (int i = 0; i < 3; i++) {
@@ -114,7 +118,17 @@ final class KmlTrack {
         return (b >= 0 && b <= ' ') || b == ',';
     }
 
-    /** Makes rows of what was read: all of it, or what came before a break. */
+    /** Whether instants and coordinates are complete, since what comes behind them has begun. */
+    boolean isPlaced() {
+        return !arrays.isEmpty() && whens.size() == whensBefore.size();
+    }
+
+    /** Makes a row of a coordinate and an instant, by their numbers. */
+    void pair(int coordinate, int when) {
+        row(coordinate, when, whensBefore.size());
+    }
+
+    /** Makes rows of what was read. */
     void emit() {
         int places = whensBefore.size();
         boolean byTurns = places > 1 && whensBefore.get(0) < whens.size() && whensBefore.get(0) > 0;
