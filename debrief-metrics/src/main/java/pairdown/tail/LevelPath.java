@@ -33,7 +33,7 @@ final class LevelPath {
     /** Control that answers jumps to another level, or to a lost one, about once in this long … */
     private static final double JUMP_S = 10;
 
-    private static final double LOSS_S = 30;
+    private static final double LOSS_S = 15;
 
     /** … and lost control comes back after about this long. */
     private static final double LOST_S = 5;

@@ -24,7 +24,7 @@ final class LostStretch {
      * that takes them as known is too sure. Counted at this weight, stated sigmas hold on simulated
      * flights.
      */
-    private static final double WEIGHT = 0.5;
+    private static final double WEIGHT = 0.4;
 
     /** The trim before a change is learnt over so many times the reach. */
     private static final int LEARN = 3;

@@ -12,12 +12,12 @@ import pairdown.track.Series;
 /**
  * Steps of the power channels, timed on the channel's own samples. A step is a move in one
  * direction of at least the settings' size within their time; it begins at the last sample before
- * the channel left its level, and ends where the channel comes to rest. Of channels that show one
+ * the channel went quickly, and ends where the channel comes to rest. Of channels that show one
  * move, the lever names it, else the blade, else torque.
  */
 final class PowerSteps {
-    /** A channel has left its level when it is this share of the least step away from it. */
-    private static final double LEFT_SHARE = 0.1;
+    /** A move has not begun where the channel goes by less than this share of its quickest. */
+    private static final double SLOW_SHARE = 0.15;
 
     /**
      * It moves on while it changes by more than this share of the least step in the step's time.
@@ -101,7 +101,6 @@ final class PowerSteps {
     /** The steps of one channel: falling is towards reverse, but for Tc′. */
     private List<PowerChange> steps(Series s, PowerSource source, double least) {
         List<PowerChange> found = new ArrayList<>();
-        int reach = reach(s);
         int i = 0;
         while (i < s.size()) {
             int from = i;
@@ -111,7 +110,7 @@ final class PowerSteps {
                 i++;
                 continue;
             }
-            int begin = begin(s, from, to, move, least, reach);
+            int begin = begin(s, from, to, move);
             int end = end(s, to, move, least);
             boolean falls = move < 0;
             found.add(
@@ -142,24 +141,27 @@ final class PowerSteps {
         return best;
     }
 
-    private int reach(Series s) {
-        return (int) Math.max(1, Math.rint(0.5 / Math.max(1e-3, Signals.step_s(s))));
+    /**
+     * The last sample before the move: back from where it was quickest to where it was still slow.
+     * A smaller move shortly before, after which the channel rested, is not its beginning.
+     */
+    private static int begin(Series s, int from, int to, double move) {
+        int quickest = from + 1;
+        for (int k = from + 2; k <= to; k++) {
+            quickest = rise(s, k, move) > rise(s, quickest, move) ? k : quickest;
+        }
+        int first = quickest;
+        while (first > from + 1
+                && rise(s, first - 1, move) > SLOW_SHARE * rise(s, quickest, move)) {
+            first--;
+        }
+        return first - 1;
     }
 
-    /** The last sample still at the level before the move. */
-    private static int begin(Series s, int from, int to, double move, double least, int reach) {
-        double[] before = new double[Math.min(reach, from + 1)];
-        for (int k = 0; k < before.length; k++) {
-            before[k] = s.value(from - k);
-        }
-        double level = Robust.median(before).orElse(s.value(from));
-        int begin = from;
-        for (int k = from; k < to; k++) {
-            if ((s.value(k) - level) * Math.signum(move) <= LEFT_SHARE * least) {
-                begin = k;
-            }
-        }
-        return begin;
+    /** How quickly the channel went the move's way into a place. */
+    private static double rise(Series s, int k, double move) {
+        double dt_s = Math.max(1e-6, s.time_s(k) - s.time_s(k - 1));
+        return (s.value(k) - s.value(k - 1)) * Math.signum(move) / dt_s;
     }
 
     /** Where the move, once begun, comes to rest. */
