@@ -17,6 +17,7 @@ import pairdown.replay.Moment;
 import pairdown.replay.Playback;
 import pairdown.scene.Diorama;
 import pairdown.settings.ViewerSettings;
+import pairdown.settings.WindowSize;
 import pairdown.theme.Palette;
 import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
@@ -98,6 +99,10 @@ final class ReplayLoop implements AutoCloseable {
     void run(Window window) {
         while (!window.shouldClose()) {
             round(window);
+        }
+        int[] size = window.size();
+        if (WindowSize.isPossible(size[0], size[1])) {
+            desk.front().shut(new WindowSize(size[0], size[1]));
         }
     }
 

@@ -55,7 +55,7 @@ final class ReplayVerb implements Callable<Integer> {
             names = "--size",
             paramLabel = "WxH",
             converter = PictureSize.Converter.class,
-            description = "size of the window in pixels (default: 1280x720)")
+            description = "size of the window in pixels (default: as it was last)")
     private PictureSize size = PictureSize.DEFAULT;
 
     @Option(
@@ -123,17 +123,24 @@ final class ReplayVerb implements Callable<Integer> {
     private void replay(GhostChoice choice) throws NoGraphicsException {
         SettingsFile.Read read = SettingsFile.ofPerson().read();
         ViewerSettings settings = read.settings();
-        if (spec.commandLine().getParseResult().hasMatchedOption("--units")) {
+        if (isGiven("--units")) {
             settings = settings.with(units.units());
         }
         // Reading begins first: opening a window takes as long as reading a kept debrief.
         try (ReplayDesk desk = desk(settings, choice, Window::wake)) {
             desk.begin(attempts, read.problem());
-            try (Window window = Window.open("Pairdown", size.width_px(), size.height_px());
+            boolean sized = isGiven("--size");
+            int width = sized ? size.width_px() : settings.window().width();
+            int height = sized ? size.height_px() : settings.window().height();
+            try (Window window = Window.open("Pairdown", width, height);
                     ReplayLoop loop = new ReplayLoop(window, shaders(), desk)) {
                 loop.run(window);
             }
         }
+    }
+
+    private boolean isGiven(String option) {
+        return spec.commandLine().getParseResult().hasMatchedOption(option);
     }
 
     private Shaders shaders() {

@@ -278,6 +278,12 @@ public final class Window implements RenderContext {
         glfwSetWindowSize(handle, width, height);
     }
 
+    /** Its width and height as {@link #resize} takes them; out of full screen, as it was before. */
+    public int[] size() {
+        int[] at = fullScreen ? placeBefore : place();
+        return new int[] {at[2], at[3]};
+    }
+
     /** Whether swapping waits for the display; off to time frames. */
     public void waitForDisplay(boolean wait) {
         glfwSwapInterval(wait ? 1 : 0);

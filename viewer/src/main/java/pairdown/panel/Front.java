@@ -20,6 +20,7 @@ import pairdown.input.Pointer;
 import pairdown.replay.Desk;
 import pairdown.settings.SettingsFile;
 import pairdown.settings.ViewerSettings;
+import pairdown.settings.WindowSize;
 import pairdown.track.UnusableInputException;
 import pairdown.units.Dimension;
 import pairdown.units.Quantity;
@@ -225,6 +226,12 @@ public final class Front {
 
     private void problem(String text) {
         desk.tell(Optional.of(new Desk.Notice(text, true)));
+    }
+
+    /** The window is shut: the next one is as large. */
+    public void shut(WindowSize size) {
+        desk.settings(desk.settings().withWindow(size));
+        keepSettings();
     }
 
     private void keepSettings() {

@@ -116,7 +116,14 @@ public final class SettingsFile {
                         .orElse(d.panel()),
                 strips(root.path("strips"), d),
                 number(root.path("stripsShare"), d.stripsShare()),
-                texts(root.path("recent")));
+                texts(root.path("recent")),
+                window(root.path("window"), d.window()));
+    }
+
+    private static WindowSize window(JsonNode node, WindowSize otherwise) {
+        int width = node.path("width").asInt();
+        int height = node.path("height").asInt();
+        return WindowSize.isPossible(width, height) ? new WindowSize(width, height) : otherwise;
     }
 
     private static double number(JsonNode node, double otherwise) {
@@ -191,6 +198,9 @@ public final class SettingsFile {
         s.strips().stream().sorted().forEach(strip -> strips.add(strip.key()));
         ArrayNode recent = root.putArray("recent");
         s.recent().forEach(recent::add);
+        root.putObject("window")
+                .put("width", s.window().width())
+                .put("height", s.window().height());
         return root;
     }
 }

@@ -12,6 +12,7 @@ import pairdown.words.Units;
  * @param zoom factor on all sizes, {@value #LEAST_ZOOM} to {@value #MOST_ZOOM}
  * @param stripsShare share of the height between top and transport that strips take, 0 to 1
  * @param recent folders opened, the latest first
+ * @param window as it was shut last
  */
 public record ViewerSettings(
         boolean isDark,
@@ -21,7 +22,8 @@ public record ViewerSettings(
         PanelKind panel,
         Set<StripKind> strips,
         double stripsShare,
-        List<String> recent) {
+        List<String> recent,
+        WindowSize window) {
     public static final double LEAST_ZOOM = 0.6;
     public static final double MOST_ZOOM = 2.5;
 
@@ -40,7 +42,8 @@ public record ViewerSettings(
                     PanelKind.TRUST,
                     EnumSet.allOf(StripKind.class),
                     0.45,
-                    List.of());
+                    List.of(),
+                    WindowSize.DEFAULT);
 
     public ViewerSettings {
         zoom = Math.max(LEAST_ZOOM, Math.min(MOST_ZOOM, zoom));
@@ -51,12 +54,12 @@ public record ViewerSettings(
 
     public ViewerSettings withOtherTheme() {
         return new ViewerSettings(
-                !isDark, units, zoom, hasBigFigures, panel, strips, stripsShare, recent);
+                !isDark, units, zoom, hasBigFigures, panel, strips, stripsShare, recent, window);
     }
 
     public ViewerSettings with(Units other) {
         return new ViewerSettings(
-                isDark, other, zoom, hasBigFigures, panel, strips, stripsShare, recent);
+                isDark, other, zoom, hasBigFigures, panel, strips, stripsShare, recent, window);
     }
 
     public ViewerSettings larger() {
@@ -69,19 +72,19 @@ public record ViewerSettings(
 
     public ViewerSettings withZoom(double other) {
         return new ViewerSettings(
-                isDark, units, other, hasBigFigures, panel, strips, stripsShare, recent);
+                isDark, units, other, hasBigFigures, panel, strips, stripsShare, recent, window);
     }
 
     public ViewerSettings withOtherFigures() {
         return new ViewerSettings(
-                isDark, units, zoom, !hasBigFigures, panel, strips, stripsShare, recent);
+                isDark, units, zoom, !hasBigFigures, panel, strips, stripsShare, recent, window);
     }
 
     /** With this panel open; with none if it was. */
     public ViewerSettings withToggled(PanelKind wanted) {
         PanelKind next = panel == wanted ? PanelKind.NONE : wanted;
         return new ViewerSettings(
-                isDark, units, zoom, hasBigFigures, next, strips, stripsShare, recent);
+                isDark, units, zoom, hasBigFigures, next, strips, stripsShare, recent, window);
     }
 
     /** With a strip shown or hidden, whichever it was not. */
@@ -92,11 +95,12 @@ public record ViewerSettings(
             next.add(strip);
         }
         return new ViewerSettings(
-                isDark, units, zoom, hasBigFigures, panel, next, stripsShare, recent);
+                isDark, units, zoom, hasBigFigures, panel, next, stripsShare, recent, window);
     }
 
     public ViewerSettings withStripsShare(double share) {
-        return new ViewerSettings(isDark, units, zoom, hasBigFigures, panel, strips, share, recent);
+        return new ViewerSettings(
+                isDark, units, zoom, hasBigFigures, panel, strips, share, recent, window);
     }
 
     /** With a folder as the one opened last. */
@@ -105,6 +109,12 @@ public record ViewerSettings(
         next.remove(folder);
         next.add(0, folder);
         return new ViewerSettings(
-                isDark, units, zoom, hasBigFigures, panel, strips, stripsShare, next);
+                isDark, units, zoom, hasBigFigures, panel, strips, stripsShare, next, window);
+    }
+
+    /** With a window of this size the next time. */
+    public ViewerSettings withWindow(WindowSize size) {
+        return new ViewerSettings(
+                isDark, units, zoom, hasBigFigures, panel, strips, stripsShare, recent, size);
     }
 }

@@ -15,6 +15,8 @@ import pairdown.gl.Pixels;
 import pairdown.gl.VirtualDisplay;
 import pairdown.input.Action;
 import pairdown.replay.SyntheticDebrief;
+import pairdown.settings.SettingsFile;
+import pairdown.settings.WindowSize;
 
 /** What may happen to a window while a replay runs in it. */
 @NeedsDisplay
@@ -67,6 +69,17 @@ class WindowChangesTest {
             rig.press(Action.PLAY);
             rig.until("playing", () -> rig.time().isPlaying());
         }
+    }
+
+    @Test
+    void shutItIsAsLargeTheNextTime() throws Exception {
+        try (WindowRig rig = showing()) {
+            rig.window.resize(1000, 650);
+            rig.until("the size", () -> rig.window.width_px() == 1000);
+            rig.key("ctrl+q");
+            rig.loop.run(rig.window);
+        }
+        assertEquals(new WindowSize(1000, 650), SettingsFile.in(folder).read().settings().window());
     }
 
     @Test

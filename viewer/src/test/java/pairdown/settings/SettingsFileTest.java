@@ -32,7 +32,8 @@ class SettingsFileTest {
                         .withToggled(PanelKind.EVENTS)
                         .withToggled(StripKind.RUDDER)
                         .withStripsShare(0.7)
-                        .withOpened("/hangar/2031/05-14-03");
+                        .withOpened("/hangar/2031/05-14-03")
+                        .withWindow(new WindowSize(1000, 650));
         file.write(chosen);
         assertEquals(new SettingsFile.Read(chosen, Optional.empty()), file.read());
     }
@@ -62,6 +63,8 @@ class SettingsFileTest {
                 "null",
                 "{\"zoom\": 1e99, \"panel\": \"nowhere\", \"strips\": 3, \"units\": []}",
                 "{\"zoom\": \"wide\", \"stripsShare\": -4, \"recent\": [1, 2]}",
+                "{\"window\": {\"width\": 3, \"height\": 1e12}}",
+                "{\"window\": \"large\"}",
                 "{\"units\": {\"airspeed\": \"kg\", \"height\": \"parsec\"}}"
             })
     void aFieldThatMakesNoSenseIsTheDefaultOrTheNearestThatDoes(String text) throws IOException {
@@ -72,6 +75,7 @@ class SettingsFileTest {
                         && read.zoom() <= ViewerSettings.MOST_ZOOM);
         assertEquals(ViewerSettings.DEFAULT.panel(), read.panel());
         assertEquals(ViewerSettings.DEFAULT.units(), read.units());
+        assertEquals(WindowSize.DEFAULT, read.window());
     }
 
     @Test
