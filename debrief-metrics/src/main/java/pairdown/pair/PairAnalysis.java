@@ -50,7 +50,8 @@ public final class PairAnalysis {
                                 List.of("positions alone are no measure of matched speeds"));
         refusals.addAll(matched.refusals());
         OptionalDouble breakOff_s = Leaving.breakOff_s(matched, rows, settings);
-        double[] limit_mps = limits_mps(rows, Leaving.joinsUntil_s(matched, rows, settings));
+        double joinsUntil_s = Leaving.joinsUntil_s(matched, rows, settings);
+        double[] limit_mps = limits_mps(rows, joinsUntil_s);
         List<Touch> touch = touch(rows);
         Optional<RelativeMotion> anchored =
                 TouchAnchors.anchored(input, motion, touch, settings, refusals);
@@ -65,7 +66,7 @@ public final class PairAnalysis {
                         .limit(limit_mps)
                         .match(judge.rates(), matched.windows())
                         .touch(touch);
-        anchored.ifPresent(series::anchored);
+        anchored.ifPresent(a -> series.anchored(a, joinsUntil_s));
         return new PairDebrief(
                 input.lead().id(),
                 input.flyer().id(),
