@@ -72,7 +72,7 @@ final class TailReviewJson {
     }
 
     private void table(ObjectNode o, PowerTable t) {
-        o.put("unit", t.unit());
+        o.put("counted", t.unit());
         o.put("reverseFollowed", t.counts().both()).put("reverseNot", t.counts().firstOnly());
         o.put("otherFollowed", t.counts().secondOnly()).put("otherNot", t.counts().neither());
         values.put(o, "oddsRatio", t.oddsRatio());
