@@ -34,6 +34,8 @@ class SvgTest {
         BufferedImage wanted = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = wanted.createGraphics();
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setRenderingHint(
+                RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         chart().paint(g, WIDTH, HEIGHT);
         BufferedImage shown = rendered(Svg.of(chart(), "c", "a chart", Outlines.inPlace()));
         int inked = 0;
