@@ -74,7 +74,7 @@ final class SeasonErrors {
         }
     }
 
-    void add(Truth truth, Debrief debrief) {
+    synchronized void add(Truth truth, Debrief debrief) {
         AttemptSummary summary = Summaries.of(debrief);
         for (FlyerSummary found : summary.flyers()) {
             TrueFlyer flown = new TrueFlyer(truth, debrief.attempt(), found.flyer());
@@ -237,7 +237,7 @@ final class SeasonErrors {
                                         f,
                                         c.within(),
                                         c.of())));
-        misses.forEach(m -> text.append("  ").append(m).append('\n'));
+        misses.stream().sorted().forEach(m -> text.append("  ").append(m).append('\n'));
         return text.toString();
     }
 }

@@ -7,6 +7,7 @@ import pairdown.demo.physics.Simulation;
 import pairdown.demo.receiver.Draws;
 import pairdown.demo.receiver.LogPlan;
 import pairdown.demo.truth.Truth;
+import pairdown.track.UnusableInputException;
 
 /**
  * The demo season's summaries against its truth: {@code SeasonStudy [DRAWS]}, so many draws of
@@ -15,22 +16,28 @@ import pairdown.demo.truth.Truth;
 public final class SeasonStudy {
     private SeasonStudy() {}
 
-    public static void main(String[] args) throws Exception {
+    public static void main(String[] args) {
         int draws = args.length > 0 ? Integer.parseInt(args[0]) : 1;
         SeasonErrors errors = new SeasonErrors();
-        for (DemoAttempt demo : DemoSeason.attempts(DemoSeason.SEED)) {
-            Truth truth = Simulation.run(demo.scenario());
-            for (int i = 0; i < draws; i++) {
-                errors.add(truth, debrief(demo, truth, DemoSeason.SEED + i));
-            }
-        }
+        DemoSeason.attempts(DemoSeason.SEED).parallelStream()
+                .forEach(
+                        demo -> {
+                            Truth truth = Simulation.run(demo.scenario());
+                            for (int i = 0; i < draws; i++) {
+                                errors.add(truth, debrief(demo, truth, DemoSeason.SEED + i));
+                            }
+                        });
         System.out.print(errors);
     }
 
-    private static Debrief debrief(DemoAttempt demo, Truth truth, long seed) throws Exception {
+    private static Debrief debrief(DemoAttempt demo, Truth truth, long seed) {
         List<LogPlan> plans = demo.logs().apply(truth).stream().map(DemoLog::plan).toList();
         SimulatedAttempt made =
                 SimulatedAttempt.of(truth, demo.plan(), Draws.seed(seed, demo.id()), plans);
-        return Debriefer.debrief(made.attempt(), made.logs(), step -> {});
+        try {
+            return Debriefer.debrief(made.attempt(), made.logs(), step -> {});
+        } catch (UnusableInputException e) {
+            throw new IllegalStateException(demo.id(), e);
+        }
     }
 }

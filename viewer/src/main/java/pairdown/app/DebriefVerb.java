@@ -56,7 +56,7 @@ final class DebriefVerb implements Callable<Integer> {
     @Option(names = "--no-pictures", description = "leave pictures of the replay out of the report")
     private boolean pictureless;
 
-    @Option(names = "--no-pdf", description = "no report.pdf: a debrief in half the time")
+    @Option(names = "--no-pdf", description = "no report.pdf: done a quarter sooner")
     private boolean pdfless;
 
     @Option(
