@@ -11,7 +11,7 @@ final class DemoReadme {
             A simulated season. Nothing here is real: no flight, person, place, machine or weather.
             Masses, forces, lever settings, speeds and heights are inputs of a simulation, never advice
             for a flight. `pairdown demo FOLDER` makes the season anew, the same to the last byte;
-            `--seed N` makes another with the same lessons.
+            `--seed N` makes another of the same plans, in which a lesson may come out weaker.
 
             ## The scenario
 

@@ -25,7 +25,7 @@ final class DemoVerb implements Callable<Integer> {
     @Option(
             names = "--seed",
             paramLabel = "N",
-            description = "another season of the same lessons (default: ${DEFAULT-VALUE})")
+            description = "another season of the same plans (default: ${DEFAULT-VALUE})")
     private long seed = DemoSeason.SEED;
 
     @Override

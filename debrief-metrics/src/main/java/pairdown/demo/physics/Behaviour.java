@@ -8,7 +8,8 @@ public sealed interface Behaviour {
     /**
      * Closes on the lead faster than the closing limit allows, goes through the gate and out ahead.
      *
-     * @param excess_mps how much over the limit from the gate inward
+     * @param excess_mps how much over the limit from the gate inward; in smooth air up to 1 m/s
+     *     less comes of it, in rough air there may be no excess at all
      */
     record Through(double excess_mps) implements Behaviour {}
 
