@@ -14,9 +14,9 @@ import pairdown.track.Channel;
 /**
  * Signs to episodes: two signs within a short time begin one, and it ends when all have been clear.
  * Where effectiveness could be judged it must be one of the signs, and its loss bounds the episode:
- * a rough ride with a tail that answers is none. Where it could not, one of the signs must set the
- * control against its response or near its stop, since reversals and excursions alone are what
- * turbulence looks like.
+ * a rough ride with a tail that answers is none. In any case one of the signs must set the control
+ * against its response or near its stop, since reversals and excursions alone are what turbulence
+ * looks like.
  */
 final class EpisodeFinder {
     /** Looked at on either side of a change of effectiveness for its instant. */
@@ -57,7 +57,8 @@ final class EpisodeFinder {
         List<Episode> episodes = new ArrayList<>();
         for (Masks.Run lost : joined(signs, Episode.Sign.LOST_EFFECTIVENESS)) {
             List<SignSpan> near = near(others, lost);
-            if (judge.isPresent() && !near.isEmpty()) {
+            boolean against = near.stream().anyMatch(s -> AGAINST_RESPONSE.contains(s.sign()));
+            if (judge.isPresent() && against) {
                 bounded(lost, near, judge.get().levels()).ifPresent(episodes::add);
             }
         }

@@ -22,7 +22,7 @@ final class LevelPath {
     private static final int LEVELS = 18;
 
     /** Gusts over those in calm air: calm, rough and very rough. */
-    private static final double[] ROUGH = {1, 3.5, 9};
+    private static final double[] ROUGH = {1, 3, 7};
 
     /** The roughest air that is told from calm, gusts over those in calm air. */
     static final double ROUGHEST = ROUGH[ROUGH.length - 1];
@@ -39,7 +39,7 @@ final class LevelPath {
     private static final double LOST_S = 5;
 
     /** Of the levels a jump may reach so many can be told apart. */
-    private static final double DISTINCT = 5;
+    private static final double DISTINCT = 3;
 
     /** It comes back to about the descent's own level. */
     private static final double HOMES = 3;

@@ -17,7 +17,7 @@ final class SystemsStrips {
     private static final double NEAR_STOP_PCT = 85;
 
     /** Effectiveness under which a drop counts as a sign, as the episode's sign has it. */
-    private static final double LOST_EFFECTIVENESS = 0.6;
+    private static final double LOST_SHARE = 0.6;
 
     /** A colour and shape that participants get last. */
     private static final int TORQUE = 5;
@@ -77,16 +77,20 @@ final class SystemsStrips {
 
     StripData effectiveness() {
         List<StripData.Level> lines = new ArrayList<>();
-        lines.add(new StripData.Level(LOST_EFFECTIVENESS, words.get("strip.lost")));
         debrief.tailControl()
                 .map(TailControl::standingEffectiveness)
                 .ifPresent(
                         s ->
                                 s.ifPresent(
-                                        v ->
-                                                lines.add(
-                                                        new StripData.Level(
-                                                                v, words.get("strip.standing")))));
+                                        v -> {
+                                            lines.add(
+                                                    new StripData.Level(
+                                                            v, words.get("strip.standing")));
+                                            lines.add(
+                                                    new StripData.Level(
+                                                            LOST_SHARE * v,
+                                                            words.get("strip.lost")));
+                                        }));
         return figure(StripKind.EFFECTIVENESS, "effectiveness", 0, 1.2, lines);
     }
 
