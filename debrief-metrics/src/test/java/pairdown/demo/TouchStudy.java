@@ -41,7 +41,7 @@ public final class TouchStudy {
         SYSTEMS,
         /** The same without the controls. */
         NO_CONTROLS,
-        /** All of the lead's systems, and loads on each flyer's body at 50 Hz. */
+        /** No controls either, but loads on each flyer's body at 50 Hz. */
         FLYER_LOADS
     }
 
@@ -104,7 +104,7 @@ public final class TouchStudy {
         List<LogPlan> plans = new ArrayList<>();
         for (LogPlan plan : LogPlan.standard(truth)) {
             plans.add(
-                    plan instanceof RecorderPlan r && logged == Logged.NO_CONTROLS
+                    plan instanceof RecorderPlan r && logged != Logged.SYSTEMS
                             ? withoutControls(r)
                             : plan);
         }

@@ -30,6 +30,14 @@ class TouchStudyTest {
     }
 
     @Test
+    void withoutControlsTheBlowOnTheFlyersOwnLoggerTells() throws Exception {
+        TouchErrors errors =
+                TouchStudy.run(Flown.TOUCH_FOR_6_S, new Variant(5, Logged.FLYER_LOADS), 4, 1);
+        assertEquals(2, errors.likely(), errors::toString);
+        assertEquals(0, errors.strayLikely(), errors::toString);
+    }
+
+    @Test
     void atOneFixASecondNothingCanBeTold() throws Exception {
         TouchErrors errors =
                 TouchStudy.run(Flown.TOUCH_FOR_6_S, new Variant(1, Logged.FLYER_LOADS), 1, 1);
