@@ -50,8 +50,7 @@ public final class PairAnalysis {
                                 List.of("positions alone are no measure of matched speeds"));
         refusals.addAll(matched.refusals());
         OptionalDouble breakOff_s = Leaving.breakOff_s(matched, rows, settings);
-        double joinsUntil_s = Leaving.joinsUntil_s(matched, rows, settings);
-        double[] limit_mps = limits_mps(rows, joinsUntil_s);
+        double[] limit_mps = limits_mps(rows, Leaving.joinsUntil_s(matched, rows, settings));
         List<Touch> touch = touch(rows);
         Optional<RelativeMotion> anchored =
                 TouchAnchors.anchored(input, motion, touch, settings, refusals);
@@ -66,7 +65,7 @@ public final class PairAnalysis {
                         .limit(limit_mps)
                         .match(judge.rates(), matched.windows())
                         .touch(touch);
-        anchored.ifPresent(a -> series.anchored(a, joinsUntil_s));
+        anchored.ifPresent(series::anchored);
         return new PairDebrief(
                 input.lead().id(),
                 input.flyer().id(),

@@ -32,10 +32,7 @@ public final class PairSeries {
         /** Vertical match rate, up positive; not in the file. */
         VERTICAL_MATCH_RATE("verticalMatchRate_mps"),
         GAP_SIGMA("gapSigma_m"),
-        /**
-         * Separation with the slow bias corrected by a touch; NaN where none anchors it, and once
-         * the flyer has broken off.
-         */
+        /** Separation with the slow bias corrected by a touch; NaN where none anchors it. */
         ANCHORED_SEPARATION("anchoredSeparation_m"),
         ANCHORED_SEPARATION_SIGMA("anchoredSeparationSigma_m"),
         ANCHORED_GAP("anchoredGap_m");

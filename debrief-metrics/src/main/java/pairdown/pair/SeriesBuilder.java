@@ -77,11 +77,7 @@ final class SeriesBuilder {
         return flags;
     }
 
-    /**
-     * The track corrected by a touch, until the flyer breaks off: an anchor can't tell which of the
-     * two clocks was off, and that matters as soon as the velocities part.
-     */
-    SeriesBuilder anchored(RelativeMotion anchored, double until_s) {
+    SeriesBuilder anchored(RelativeMotion anchored) {
         double[] separation_m = new double[rows.size];
         double[] sigma_m = new double[rows.size];
         double[] gap_m = new double[rows.size];
@@ -89,7 +85,7 @@ final class SeriesBuilder {
             separation_m[i] = Double.NaN;
             sigma_m[i] = Double.NaN;
             gap_m[i] = Double.NaN;
-            if (rows.measured[i] && rows.time_s[i] <= until_s) {
+            if (rows.measured[i]) {
                 RelativeMotion.Sample s = anchored.sample(rows.time_s[i]);
                 Optional<Vec3> gap = s.gapVector_m();
                 separation_m[i] = s.separation_m;

@@ -87,14 +87,4 @@ class MadePairTest {
         }
         assertTrue(pair.refusals().stream().noneMatch(r -> r.contains("have no fix")));
     }
-
-    @Test
-    void anAnchoredTrackEndsWhereTheFlyerBreaksOff() throws UnusableInputException {
-        PairDebrief pair = PairAnalysis.analyse(MadePair.touching(1, 5).logged());
-        double leaves_s = pair.breakOff_s().orElseThrow();
-        PairSeries s = pair.series();
-        assertTrue(Double.isFinite(s.at(PairSeries.Figure.ANCHORED_SEPARATION, leaves_s - 1)));
-        assertTrue(Double.isNaN(s.at(PairSeries.Figure.ANCHORED_SEPARATION, leaves_s + 1)));
-        assertTrue(Double.isFinite(s.at(PairSeries.Figure.SEPARATION, leaves_s + 1)));
-    }
 }
