@@ -104,6 +104,11 @@ final class TouchErrors {
         return anchored_m;
     }
 
+    /** The same in the 20 s after it. */
+    Tally anchoredAfter_m() {
+        return anchoredAfter_m;
+    }
+
     @Override
     public String toString() {
         return String.format(

@@ -18,6 +18,7 @@ class TouchStudyTest {
         assertEquals(4, errors.likely(), errors::toString);
         assertEquals(0, errors.strayLikely(), errors::toString);
         assertTrue(errors.anchored_m().rms() < 1, errors::toString);
+        assertTrue(errors.anchoredAfter_m().rms() < 1, errors::toString);
     }
 
     /** In the first seed rough air rolls the lead towards amber as a touch would. */
