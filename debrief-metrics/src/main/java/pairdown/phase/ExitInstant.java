@@ -13,11 +13,16 @@ import pairdown.units.Estimate;
  * after it leave open.
  */
 final class ExitInstant {
-    /** The ride is looked at from this long before a fall that is well under way (s). */
-    private static final double WINDOW_S = 30;
+    /** The ride is looked at from this long before the first instant on trial (s). */
+    private static final double RIDE_S = 16;
 
-    /** An exit lies at most this long before it: the longest hole at a door, and more (s). */
+    /** An exit lies at most this long before a fall that is well under way (s) … */
     private static final double REACH_S = 14;
+
+    /** … or this long and the longest hole in the log just before it, up to the most. */
+    private static final double BESIDE_HOLE_S = 8;
+
+    private static final double MOST_HOLE_S = 60;
 
     private static final double STEP_S = 0.05;
 
@@ -61,10 +66,21 @@ final class ExitInstant {
     private ExitInstant(Motion flyer, Optional<Motion> ship, double falling_s) {
         this.flyer = flyer;
         this.ship = ship;
-        this.from_s = falling_s - WINDOW_S;
-        this.earliest_s = falling_s - REACH_S;
+        this.earliest_s = falling_s - Math.max(REACH_S, longestHole_s(falling_s) + BESIDE_HOLE_S);
+        this.from_s = earliest_s - RIDE_S;
         this.falling_s = falling_s;
         this.course = Course.of(flyer.samples().level(), from_s, earliest_s);
+    }
+
+    private double longestHole_s(double falling_s) {
+        Motion.Columns v = flyer.samples().vertical();
+        double longest_s = 0;
+        for (int i = v.firstFrom(falling_s - MOST_HOLE_S);
+                i + 1 < v.size() && v.time_s(i) < falling_s;
+                i++) {
+            longest_s = Math.max(longest_s, v.time_s(i + 1) - v.time_s(i));
+        }
+        return Math.min(MOST_HOLE_S, longest_s);
     }
 
     /**

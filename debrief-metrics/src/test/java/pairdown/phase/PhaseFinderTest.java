@@ -105,6 +105,25 @@ class PhaseFinderTest {
         assertEquals(jump.exit_s, exit.value(), 0.5);
     }
 
+    @Test
+    void aLongHoleLeavesTheExitOpenOverMostOfIt() {
+        SyntheticJump jump = new SyntheticJump(2, 45, 1);
+        Track whole = SyntheticJump.log("blue", Role.FLYER, jump.flyer, 5, true, 2).track();
+        Track.Builder b = new Track.Builder();
+        for (int i = 0; i < whole.size(); i++) {
+            double since_s = whole.time_s(i) - jump.exit_s;
+            if (since_s < -20 || since_s > 5) {
+                b.row(whole.time_s(i));
+                for (Channel c : whole.channels()) {
+                    b.set(c, whole.value(c, i));
+                }
+            }
+        }
+        Estimate exit = exit(b.build(whole.epoch(), HeightDatum.ELLIPSOID, whole.report()));
+        assertTrue(exit.sigma() > 1, exit::toString);
+        assertEquals(jump.exit_s, exit.value(), 3 * exit.sigma());
+    }
+
     private static Estimate exit(Track track) {
         Phases p =
                 PhaseFinder.find(
