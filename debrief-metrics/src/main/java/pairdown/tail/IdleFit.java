@@ -97,7 +97,7 @@ final class IdleFit {
         double highest = all.stream().mapToDouble(Sample::airspeed_mps).max().orElseThrow();
         double together = SAME_AIR_S / step_s;
         double lift = liftTerm(byFlap.values(), together);
-        double scatter = scatter(byFlap.values(), lift);
+        double scatter = scatter(byFlap.values(), lift, together);
         List<IdleDrag.FlapArea> areas = new ArrayList<>();
         byFlap.forEach(
                 (bin, samples) -> {
@@ -118,11 +118,18 @@ final class IdleFit {
                 .orElseThrow();
     }
 
-    private static double scatter(Collection<List<Sample>> byFlap, double lift) {
+    /**
+     * Robust spread of the areas about their flap setting's. Settings met in one stretch of air
+     * only have no spread to show, and are left out where others have.
+     */
+    private static double scatter(Collection<List<Sample>> byFlap, double lift, double together) {
+        boolean anyLasting = byFlap.stream().anyMatch(s -> s.size() > 2 * together);
         List<Double> off = new ArrayList<>();
         for (List<Sample> samples : byFlap) {
-            double middle = median(samples, lift);
-            samples.forEach(s -> off.add(s.area_m2() - lift * s.lift_m4() - middle));
+            if (!anyLasting || samples.size() > 2 * together) {
+                double middle = median(samples, lift);
+                samples.forEach(s -> off.add(s.area_m2() - lift * s.lift_m4() - middle));
+            }
         }
         return Robust.sigma(off.stream().mapToDouble(d -> d).toArray()).orElse(Double.NaN);
     }
@@ -144,7 +151,7 @@ final class IdleFit {
                 xx += square(s.lift_m4() - meanX);
             }
         }
-        double variance = square(scatter(byFlap, USUAL_LIFT_PERM2)) * together;
+        double variance = square(scatter(byFlap, USUAL_LIFT_PERM2, together)) * together;
         double prior = variance / square(USUAL_LIFT_SIGMA_PERM2);
         return Math.max(0, (xy + prior * USUAL_LIFT_PERM2) / (xx + prior));
     }

@@ -16,7 +16,7 @@ final class SystemsStrips {
     /** Travel from which on a control counts as near its stop (%), as the episode's sign has it. */
     private static final double NEAR_STOP_PCT = 85;
 
-    /** Effectiveness under which a drop counts as a sign, as the episode's sign has it. */
+    /** Under this share of the standing level a drop counts, as the episode's sign has it. */
     private static final double LOST_SHARE = 0.6;
 
     /** A colour and shape that participants get last. */
