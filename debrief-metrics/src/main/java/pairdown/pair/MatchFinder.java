@@ -17,6 +17,9 @@ import pairdown.time.Span;
  * the level range is added to the level tolerance.
  */
 final class MatchFinder {
+    /** Instants nearer than this are one. */
+    private static final double SAME_S = 1e-6;
+
     private final MatchRates rates;
     private final PairRows rows;
     private final MatchedSettings tolerance;
@@ -216,6 +219,33 @@ final class MatchFinder {
 
     static double total_s(List<Stretch> stretches) {
         return stretches.stream().mapToDouble(s -> s.span().duration_s()).sum();
+    }
+
+    /** How long the holes in the data are that a stretch ends or begins at, all together. */
+    static double unseen_s(List<Stretch> stretches, PairRows rows) {
+        double unseen_s = 0;
+        int last = -1;
+        for (int i = 0; i < rows.size; i++) {
+            if (!rows.measured[i]) {
+                continue;
+            }
+            if (last >= 0
+                    && i > last + 1
+                    && adjoins(stretches, rows.time_s[last], rows.time_s[i])) {
+                unseen_s += rows.time_s[i] - rows.time_s[last];
+            }
+            last = i;
+        }
+        return unseen_s;
+    }
+
+    private static boolean adjoins(List<Stretch> stretches, double from_s, double to_s) {
+        return stretches.stream()
+                .map(Stretch::span)
+                .anyMatch(
+                        s ->
+                                Math.abs(s.end_s() - from_s) < SAME_S
+                                        || Math.abs(s.start_s() - to_s) < SAME_S);
     }
 
     /** The largest rates over a stretch: level, and vertical with its sign, up positive. */

@@ -51,7 +51,8 @@ final class MatchJudge {
         return new Matched(
                 windows,
                 Math.max(0, MatchFinder.total_s(found) - MatchFinder.total_s(faster)),
-                Math.max(0, MatchFinder.total_s(slower) - MatchFinder.total_s(found)),
+                Math.max(0, MatchFinder.total_s(slower) - MatchFinder.total_s(found))
+                        + MatchFinder.unseen_s(slower, rows),
                 nearest.map(n -> OptionalDouble.of(n.level_mps())).orElse(OptionalDouble.empty()),
                 nearest.map(n -> OptionalDouble.of(n.vertical_mps()))
                         .orElse(OptionalDouble.empty()),

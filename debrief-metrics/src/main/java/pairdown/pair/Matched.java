@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  * @param windows in order of time
  * @param totalShorter_s how much shorter the total would be with the differences one sigma larger
  * @param totalLonger_s how much longer with them one sigma smaller: windows that only then come to
- *     be count as well
+ *     be count as well, and holes in the data that a window ends or begins at
  * @param bestLevelDifference_mps where none matched: the largest level rate over the stretch, as
  *     long as the dwell, in which the pair came nearest to a match
  * @param bestVerticalDifference_mps where none matched: the largest vertical rate there, flyer

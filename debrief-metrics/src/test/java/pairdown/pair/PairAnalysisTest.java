@@ -239,6 +239,8 @@ class PairAnalysisTest {
         KnownMotion holed = flyer(t_s -> new Vec3(0, -50, 0)).without(20, 22);
         PairDebrief pair = PairAnalysis.analyse(Scene.input(Scene.diving(END_S), holed));
         assertEquals(2, pair.matched().windows().size());
+        assertEquals(END_S - 2, pair.matched().total_s(), 1e-6);
+        assertEquals(2, pair.matched().totalLonger_s(), 1e-6);
         assertEquals(20, pair.matched().windows().get(0).span().end_s(), 1e-6);
         assertEquals(EndedBy.DATA, pair.matched().windows().get(0).endedBy());
         assertTrue(Double.isNaN(pair.series().value(Figure.SEPARATION, 210)));
