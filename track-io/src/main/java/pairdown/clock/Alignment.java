@@ -50,7 +50,7 @@ final class Alignment {
     }
 
     /** A ride and between whom. Rides compare velocities; clocks are those of positions. */
-    private record Tie(Mover first, Mover second, RideFit.Ride ride, boolean observable) {
+    private record Tie(Mover first, Mover second, RideFit.Ride ride) {
         /** What takes a lag of velocities to one of positions. */
         double correction_s() {
             return second.velocityLag_s() - first.velocityLag_s();
@@ -140,15 +140,18 @@ final class Alignment {
         if (!a.isAbsolute() || !b.isAbsolute() || !search.mayShare(a, b)) {
             return Optional.empty();
         }
-        return search.near(a, b)
-                .map(r -> new Tie(a, b, r, r.sigma_s() <= settings.unobservable_s()));
+        return search.near(a, b).map(r -> new Tie(a, b, r));
     }
 
     private void tie(Tie tie) {
         ties.add(tie);
-        if (tie.observable()) {
+        if (isObservable(tie)) {
             network.tie(tie.first().index(), tie.second().index(), tie.lag_s(), tie.sigma_s());
         }
+    }
+
+    private boolean isObservable(Tie tie) {
+        return tie.sigma_s() <= settings.unobservable_s();
     }
 
     /** Groups that nothing ties yet are searched for a ride at any lag, one pair after another. */
@@ -184,8 +187,11 @@ final class Alignment {
                             + ": ambiguous, not used";
             warn(a.index(), text.replace("the other", b.name()));
             warn(b.index(), text.replace("the other", a.name()));
-        } else if (found.ride().sigma_s() <= settings.unobservable_s()) {
-            tie(new Tie(a, b, found.ride(), true));
+        } else {
+            Tie tie = new Tie(a, b, found.ride());
+            if (isObservable(tie)) {
+                tie(tie);
+            }
         }
     }
 
@@ -252,7 +258,7 @@ final class Alignment {
 
     private Tie bestTie(Mover m) {
         return ties.stream()
-                .filter(t -> t.observable && (t.first == m || t.second == m))
+                .filter(t -> isObservable(t) && (t.first == m || t.second == m))
                 .min((s, t) -> Double.compare(s.sigma_s(), t.sigma_s()))
                 .orElseThrow();
     }
@@ -313,7 +319,7 @@ final class Alignment {
                 return "rode with "
                         + other.name()
                         + ", but too straight to test the clock (sigma "
-                        + Told.seconds(t.ride.sigma_s()).substring(1)
+                        + Told.seconds(t.sigma_s()).substring(1)
                         + ")";
             }
         }

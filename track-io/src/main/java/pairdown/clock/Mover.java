@@ -21,6 +21,12 @@ final class Mover {
     /** Filters of receivers are shorter than this (common practice, no published source). */
     private static final double MOST_LATENCY_S = 1;
 
+    /**
+     * How late a receiver's velocities are, 0.1 to 0.3 s, where it was not measured (common
+     * practice, no published source).
+     */
+    private static final double UNKNOWN_LAG_S = 0.15;
+
     private final int index;
     private final LoadedLog log;
     private final Velocities velocities;
@@ -97,7 +103,8 @@ final class Mover {
     }
 
     double velocityLagSigma_s() {
-        return latency_s.map(Estimate::sigma).orElse(0.0);
+        boolean own = !velocities.isLevelDifferenced() && velocities.levelCount() > 0;
+        return latency_s.map(Estimate::sigma).orElse(own ? UNKNOWN_LAG_S : 0);
     }
 
     /** Place in the list of logs. */

@@ -15,6 +15,11 @@ import pairdown.time.Span;
  * gradient is summed over blocks longer than the noise remembers, and the spread of these sums
  * stands for it (cluster-robust "sandwich" variance, White 1980; Liang and Zeger 1986), so that
  * swinging seats and smoothing do not make it too small.
+ *
+ * <p>How sharply the sum rises with the lag is read from the product of both logs' slopes, whose
+ * noises are not related: the square of one's slope rises with its noise alone, and a straight
+ * climb would seem to tell the lag (errors in variables, with the other log as instrument; W. A.
+ * Fuller, Measurement Error Models (1987), section 1.4).
  */
 final class RideFit {
     /** Velocity differences allowed at first, while the lag is still off, then ever tighter. */
@@ -259,13 +264,14 @@ final class RideFit {
             for (int axis = 0; axis < axes(); axis++) {
                 double vb = b.velocity[axis][k];
                 double d = vb - shift.value(a.velocity[axis], k);
-                double slope = shift.slope(a.velocity[axis], k);
+                double slopeA = shift.slope(a.velocity[axis], k);
+                double slopeB = slope(b.velocity[axis], k);
                 d2 += d * d;
-                pull += slope * d;
-                curvature += slope * slope;
+                pull += (slopeA + slopeB) / 2 * d;
+                curvature += slopeA * slopeB;
                 speed2 += axis < 2 ? vb * vb : 0;
             }
-            if (Double.isNaN(d2 + pull)) {
+            if (Double.isNaN(d2 + pull + curvature)) {
                 continue;
             }
             s.points++;
@@ -275,6 +281,10 @@ final class RideFit {
             s.add(k, pull);
         }
         return s;
+    }
+
+    private double slope(double[] y, int k) {
+        return k < 1 || k + 1 >= y.length ? Double.NaN : (y[k + 1] - y[k - 1]) / (2 * b.step_s);
     }
 
     /** Level distance between the two, by the median of each component; 0 without positions. */

@@ -77,9 +77,9 @@ class CommonClockTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1", "2", "3"})
-    void aStraightClimbInStillAirIsRefusedInWords(long seed) {
-        ClockResult r = straightClimb(seed, 0);
+    @CsvSource({"1,0", "2,0", "3,0", "4,0", "5,0", "1,0.2", "2,0.2", "3,0.4", "4,0.4"})
+    void aStraightClimbIsRefusedInWords(long seed, double gust_mps) {
+        ClockResult r = straightClimb(seed, gust_mps);
         assertTrue(r.measured().isEmpty(), () -> r.toString());
         assertTrue(r.warnings().toString().contains("too straight"), () -> r.toString());
         assertEquals(0, r.map().offset_s());
@@ -99,8 +99,8 @@ class CommonClockTest {
     /** The take-off is logged by neither: all that is left is a line. */
     private static ClockResult straightClimb(long seed, double gust_mps) {
         SyntheticRide ship = SyntheticRide.ship(seed, 420, s -> false, gust_mps);
-        Track one = ship.log(Logger.csv(5, 0, 1).as("nmea"));
-        Track other = ship.passenger(0, 350, 400).log(Logger.csv(5, 0, 2));
+        Track one = ship.log(Logger.csv(5, 0, 100 + seed).as("nmea"));
+        Track other = ship.passenger(0, 350, 400).log(Logger.csv(5, 0, 300 + seed));
         return second(
                 SyntheticRide.loaded("ship", Role.JUMPSHIP, from(one, 100)),
                 SyntheticRide.loaded("blue", Role.FLYER, from(other, 100)));
