@@ -33,9 +33,6 @@ import pairdown.words.Words;
 
 /** Panels, operator and what is opened behind them: all of the replay window but the drawing. */
 final class ReplayDesk implements AutoCloseable {
-    /** How long before the closest approach the replay opens: the joining is seen at once. */
-    private static final double LEAD_IN_S = 20;
-
     private static final DateTimeFormatter NAME_TIME =
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss.SSS").withZone(ZoneOffset.UTC);
 
@@ -125,7 +122,7 @@ final class ReplayDesk implements AutoCloseable {
     Coming show(Found.Ready ready, Shaders shaders) {
         Blueprint blueprint = ready.blueprint();
         ViewState view = new ViewState(ready.loaded().debrief());
-        view.playback().seek(blueprint.recording().middle_s() - LEAD_IN_S);
+        view.playback().seek(blueprint.recording().beginning_s());
         return new Coming(
                 new Diorama(shaders, blueprint, view, Optional.empty()), () -> takeUp(ready, view));
     }

@@ -30,6 +30,9 @@ public final class Recording {
     /** Place and velocity: of what {@link Trajectory#read} fills, what an arm changes. */
     private static final int ARM_VALUES = 6;
 
+    /** How long before the closest approach a replay opens: the joining is seen at once. */
+    private static final double LEAD_IN_S = 20;
+
     /** Sigmas change over seconds. */
     private static final double SIGMA_RATE_HZ = 2;
 
@@ -183,6 +186,11 @@ public final class Recording {
     /** The instant an attempt is about: the closest approach, else a quarter after the exit. */
     public double middle_s() {
         return Framing.middle_s(this);
+    }
+
+    /** The instant a replay opens at, some seconds before the {@link #middle_s}. */
+    public double beginning_s() {
+        return Math.max(debrief.span().start_s(), middle_s() - LEAD_IN_S);
     }
 
     /** All events by time. */

@@ -26,8 +26,18 @@ public final class Blueprint {
         this.heights = Heights.of(recording.debrief());
         this.paths = paths;
         this.shapes = Airframe.Shapes.make();
-        // Attitudes and sigmas round the moment shown first are sampled here, not in a frame.
-        new Moment(recording).fill(recording.middle_s());
+        takeSamples();
+    }
+
+    /** Attitudes and sigmas round the moments shown first are sampled here, not in a frame. */
+    private void takeSamples() {
+        Moment moment = new Moment(recording);
+        moment.fill(recording.middle_s());
+        double beginning_s = recording.beginning_s();
+        for (int i = 0; i < recording.participants().size(); i++) {
+            // Each time it takes another one's samples ahead.
+            moment.fill(beginning_s);
+        }
     }
 
     /**

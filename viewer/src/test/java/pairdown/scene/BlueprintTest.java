@@ -123,7 +123,7 @@ class BlueprintTest {
                 Shaders shaders = Shaders.ofJar();
                 Diorama diorama = diorama(shaders, blueprint)) {
             diorama.uploadAll();
-            draw(context, diorama, recording.middle_s());
+            draw(context, diorama, recording.beginning_s());
             int each = asked.get() / recording.debrief().participants().size();
             assertTrue(each <= 3 * 32 + 8, "asked " + each);
         }
