@@ -5,21 +5,24 @@ import pairdown.gl.Canvas;
 /** Draws a pyramid as a line of at most as many points as fit the pixels; holes stay holes. */
 final class CurvePath {
     /** A finer step than this is not seen. */
-    private static final float LEAST_COLUMN_PX = 1.5f;
+    static final float LEAST_COLUMN_PX = 1.5f;
 
     private final Canvas canvas;
     private final float[] xy;
     private final float dash;
+    private final float column_px;
     private int count;
 
     /**
      * @param dash length of dashes and of what lies between; 0 for a line without
+     * @param column_px width of the columns whose least and greatest are drawn
      * @param xy filled over and over; its length bounds the points of one stroke
      */
-    CurvePath(Canvas canvas, float[] xy, float dash) {
+    CurvePath(Canvas canvas, float[] xy, float dash, float column_px) {
         this.canvas = canvas;
         this.xy = xy;
         this.dash = dash;
+        this.column_px = column_px;
     }
 
     void draw(
@@ -33,7 +36,7 @@ final class CurvePath {
             int rgba) {
         count = 0;
         double samples = (to_s - from_s) / values.step_s();
-        int columns = (int) Math.min(width / LEAST_COLUMN_PX, xy.length / 4.0 - 1);
+        int columns = (int) Math.min(width / column_px, xy.length / 4.0 - 1);
         if (samples < 2.0 * columns) {
             samples(values, axis, left, width, from_s, to_s, thickness, rgba);
         } else {

@@ -16,6 +16,11 @@ final class StripRow {
     static final int MOST_POINTS = 4000;
 
     /** Opacity of the curves of flyers that are not chosen. */
+    /** With more curves than these the faint ones are drawn more coarsely. */
+    private static final float CROWD = 8;
+
+    private static final float MOST_COARSE = 4;
+
     private static final int FAINT = 0x90;
 
     private final float[] points = new float[2 * MOST_POINTS];
@@ -80,12 +85,12 @@ final class StripRow {
         paintGround(sheet, strip, axis);
         for (Curve curve : strip.curves()) {
             if (!curve.isStrong(board.pair(desk))) {
-                paintCurve(sheet, curve, axis, board.pair(desk), from_s, to_s);
+                paintCurve(sheet, strip, curve, axis, board.pair(desk), from_s, to_s);
             }
         }
         for (Curve curve : strip.curves()) {
             if (curve.isStrong(board.pair(desk))) {
-                paintCurve(sheet, curve, axis, board.pair(desk), from_s, to_s);
+                paintCurve(sheet, strip, curve, axis, board.pair(desk), from_s, to_s);
             }
         }
         canvas.unclip();
@@ -203,7 +208,13 @@ final class StripRow {
     }
 
     private void paintCurve(
-            Sheet sheet, Curve curve, Axis axis, int chosen, double from_s, double to_s) {
+            Sheet sheet,
+            StripData strip,
+            Curve curve,
+            Axis axis,
+            int chosen,
+            double from_s,
+            double to_s) {
         boolean own = curve.isStrong(chosen);
         if (!own && curve.isLimit()) {
             return;
@@ -214,7 +225,9 @@ final class StripRow {
                         : sheet.palette().participant(curve.number());
         float thickness = sheet.sizes().curve();
         float dash = curve.isLimit() ? sheet.sizes().mm(2.4) : 0;
-        CurvePath path = new CurvePath(sheet.canvas(), points, dash);
+        float column = own ? 1 : coarseness(strip.curves().size());
+        CurvePath path =
+                new CurvePath(sheet.canvas(), points, dash, column * CurvePath.LEAST_COLUMN_PX);
         path.draw(
                 curve.values(),
                 axis,
@@ -227,6 +240,11 @@ final class StripRow {
         if (own && !curve.isLimit()) {
             markAlong(sheet, curve, axis, from_s, to_s);
         }
+    }
+
+    /** Where many lie faintly over each other, finer columns of each are not seen. */
+    private static float coarseness(int curves) {
+        return Math.max(1, Math.min(MOST_COARSE, curves / CROWD));
     }
 
     /** Markers along a curve, so that it is known without its colour. */
