@@ -101,6 +101,16 @@ class DamagedKmlTest {
         assertEquals(FIXES - 20, track.report().skippedCount());
     }
 
+    /** What is left where the border of two tracks is lost and the file is still XML. */
+    @Test
+    void twoListsOneBehindTheOtherAreNotByTurns() throws Exception {
+        String border = "</gx:Track>\n<gx:Track><altitudeMode>absolute</altitudeMode>\n";
+        String text = file((track(false, 0) + track(false, FIXES)).replace(border, ""));
+        Track track = read(text);
+        assertNothingShifted(track);
+        assertEquals(2 * FIXES, track.size());
+    }
+
     /** Bytes overwritten, cut out or doubled, wherever; more than one element of them. */
     @Test
     void noDamageAnywhereShiftsAFix() throws Exception {

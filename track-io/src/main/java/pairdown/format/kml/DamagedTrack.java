@@ -141,9 +141,11 @@ final class DamagedTrack {
     }
 
     private void notPaired(int firstWhen, int count) {
-        long line = firstWhen < whenLines.size() ? whenLines.get(firstWhen) : 0;
         for (int i = 0; i < count; i++) {
-            notes.skip(line, "time or coordinate whose other half is lost");
+            int when = Math.min(firstWhen + i, whenLines.size() - 1);
+            notes.skip(
+                    when < 0 ? 0 : whenLines.get(when),
+                    "time or coordinate whose other half is lost");
         }
     }
 }

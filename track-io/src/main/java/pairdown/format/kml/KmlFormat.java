@@ -90,11 +90,7 @@ public final class KmlFormat implements TrackFormat {
                     "cut or damaged at line "
                             + broken.line()
                             + "; what was whole before it was read"
-                            + (fixes > 0
-                                    ? ", and of that track and those behind it "
-                                            + fixes
-                                            + (fixes == 1 ? " fix" : " fixes")
-                                    : ""));
+                            + (fixes == 0 ? "" : ", and " + fixes + " of the fixes from there on"));
         }
     }
 }

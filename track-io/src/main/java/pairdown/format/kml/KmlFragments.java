@@ -24,6 +24,7 @@ final class KmlFragments {
     private final StringBuilder tag = new StringBuilder();
     private final StringBuilder text = new StringBuilder();
     private long line = 1;
+    private boolean afterReturn;
     private boolean damaged;
     private boolean lossBefore;
     private String opened = "";
@@ -154,7 +155,8 @@ final class KmlFragments {
 
     private int byteRead() throws IOException {
         int b = in.read();
-        line += b == '\n' ? 1 : 0;
+        line += b == '\r' || (b == '\n' && !afterReturn) ? 1 : 0;
+        afterReturn = b == '\r';
         return b;
     }
 }

@@ -131,7 +131,7 @@ final class KmlTrack {
     /** Makes rows of what was read. */
     void emit() {
         int places = whensBefore.size();
-        boolean byTurns = places > 1 && whensBefore.get(0) < whens.size() && whensBefore.get(0) > 0;
+        boolean byTurns = places > 1 && alternations() > places / 2;
         int pairs = byTurns ? places : Math.min(places, whens.size());
         if (!byTurns && places != whens.size()) {
             notes.warn(
@@ -162,6 +162,16 @@ final class KmlTrack {
         if (aboveGround) {
             notes.warn("heights are above the ground, whose height the log does not say: not used");
         }
+    }
+
+    /** How many coordinates come after an instant of their own. */
+    private int alternations() {
+        int alternations = 0;
+        for (int i = 0; i < whensBefore.size(); i++) {
+            boolean own = whensBefore.get(i) > (i > 0 ? whensBefore.get(i - 1) : 0);
+            alternations += own ? 1 : 0;
+        }
+        return alternations;
     }
 
     private void row(int i, int when, int places) {

@@ -21,6 +21,7 @@ public final class XmlFragments {
     private byte[] element = new byte[1024];
     private int size;
     private long line = 1;
+    private boolean afterReturn;
     private long firstLine;
 
     public XmlFragments(InputStream in, String name) {
@@ -34,7 +35,8 @@ public final class XmlFragments {
         size = 0;
         boolean inside = false;
         for (int b = read(); b >= 0; b = read()) {
-            line += b == '\n' ? 1 : 0;
+            line += b == '\r' || (b == '\n' && !afterReturn) ? 1 : 0;
+            afterReturn = b == '\r';
             append((byte) b);
             if (endsWith(open)) {
                 keepLast(open.length);
