@@ -15,12 +15,12 @@ final class StripRow {
     /** Points a curve is drawn with at most: more are not seen and cost. */
     static final int MOST_POINTS = 4000;
 
-    /** Opacity of the curves of flyers that are not chosen. */
     /** With more curves than these the faint ones are drawn more coarsely. */
     private static final float CROWD = 8;
 
     private static final float MOST_COARSE = 4;
 
+    /** Opacity of the curves of flyers that are not chosen. */
     private static final int FAINT = 0x90;
 
     private final float[] points = new float[2 * MOST_POINTS];
