@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Stream;
 import pairdown.attempt.WholeFile;
 
 /**
@@ -142,23 +141,6 @@ final class SeasonCache {
         } catch (IOException e) {
             // A damaged or foreign file in the cache is as good as none.
             return Optional.empty();
-        }
-    }
-
-    /** Whether anything that this build made with these settings is kept. */
-    boolean holdsAny() {
-        return places.stream().anyMatch(this::holdsAny);
-    }
-
-    /** All in one place are of one build, but for those that are being made: one tells. */
-    private boolean holdsAny(Path place) {
-        try (Stream<Path> files = Files.list(place)) {
-            return files.filter(f -> f.toString().endsWith(".json"))
-                    .findFirst()
-                    .flatMap(this::readFile)
-                    .isPresent();
-        } catch (IOException e) {
-            return false;
         }
     }
 

@@ -37,11 +37,6 @@ public final class SeasonFolder {
         return at(folder, userCache()).season(progress);
     }
 
-    /** Whether summaries of this build are kept, so that reading the season will be quick. */
-    public static boolean isKept(Path folder) {
-        return SeasonCache.of(folder, SeasonSettings.DEFAULT, userCache()).holdsAny();
-    }
-
     static SeasonFolder at(Path folder, Path userCache) throws UnusableInputException {
         if (!Files.isDirectory(folder)) {
             throw new UnusableInputException(

@@ -35,12 +35,7 @@ public final class Main {
 
     /** Runs a verb and exits with its status. */
     public static void main(String[] args) {
-        if (args.length > 1 && args[0].equals("debrief")) {
-            ShortRun.expectFor(args[1]);
-        } else if (args.length > 1 && args[0].equals("season")) {
-            ShortRun.expectForSeason(args[1]);
-        }
-        System.exit(run(args));
+        System.exit(ShortRun.of(args).orElseGet(() -> run(args)));
     }
 
     /** Runs a verb. */

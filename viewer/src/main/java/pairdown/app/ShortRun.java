@@ -3,80 +3,96 @@ package pairdown.app;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.function.BooleanSupplier;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
-import javax.management.JMException;
-import javax.management.ObjectName;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
-import pairdown.season.SeasonFolder;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Tells the virtual machine that this run is short. A debrief of logs of usual size is done before
- * code from the optimising compiler has earned the processor time that making it takes, which on a
- * machine of two cores is half of the whole; the quick compiler's code does. Where the virtual
- * machine takes no such hint, nothing changes but the time.
+ * Debriefs logs of usual size in a virtual machine made for a short run. It ends before code from
+ * the optimising compiler has earned the processor time that making it takes, and a collector with
+ * threads of its own only adds to that; on two cores both together are a third of the whole. A
+ * virtual machine can't be told so once it runs: a second one is started with the quick compiler
+ * alone, and this one waits for it.
  */
 final class ShortRun {
     /** Above this the optimising compiler earns its time (bytes of files). */
     private static final long MOST_BYTES = 64L << 20;
 
-    private static final Logger LOG = LoggerFactory.getLogger(ShortRun.class);
-
-    /** The virtual machine's own form: no method goes to the optimising compiler. */
-    private static final String DIRECTIVE = "[{match: \"*.*\", c2: {Exclude: true}}]";
+    private static final List<String> QUICK =
+            List.of(
+                    "-XX:+IgnoreUnrecognizedVMOptions",
+                    "-XX:TieredStopAtLevel=1",
+                    "-XX:+UseSerialGC");
 
     private ShortRun() {}
 
-    /** Gives the hint, beside other work, if the files in the folder are not large together. */
-    static void expectFor(String folder) {
-        beside(() -> isSmall(Path.of(folder)));
-    }
-
-    /** Gives the hint, beside other work, if attempts below the folder are kept from before. */
-    static void expectForSeason(String folder) {
-        beside(() -> SeasonFolder.isKept(Path.of(folder)));
-    }
-
-    private static void beside(BooleanSupplier isShort) {
-        if (ModuleLayer.boot().findModule("jdk.management").isPresent()) {
-            Thread beside = new Thread(() -> tellIf(isShort), "short run");
-            beside.setDaemon(true);
-            beside.start();
+    /**
+     * Runs the program in a second virtual machine if it will be a short run.
+     *
+     * @return its exit status; empty where this virtual machine has to do the work itself
+     */
+    static OptionalInt of(String... args) {
+        if (args.length < 2 || !args[0].equals("debrief") || !isSmall(args[1])) {
+            return OptionalInt.empty();
         }
-    }
-
-    private static void tellIf(BooleanSupplier isShort) {
-        try {
-            if (isShort.getAsBoolean()) {
-                tell();
-            }
-        } catch (IOException | JMException e) {
-            LOG.debug("the virtual machine was told nothing", e);
+        List<String> options = ManagementFactory.getRuntimeMXBean().getInputArguments();
+        if (!options.stream().allMatch(ShortRun::isPlain)) {
+            return OptionalInt.empty();
         }
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(options);
+        command.addAll(QUICK);
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
+        command.addAll(List.of(args));
+        return run(command);
     }
 
-    private static boolean isSmall(Path folder) {
-        try (Stream<Path> files = Files.list(folder)) {
+    /** Memory and properties: with other options somebody wants this very virtual machine. */
+    private static boolean isPlain(String option) {
+        return option.startsWith("-Xmx") || option.startsWith("-Xms") || option.startsWith("-D");
+    }
+
+    private static boolean isSmall(String folder) {
+        try (Stream<Path> files = Files.list(Path.of(folder))) {
             return files.mapToLong(f -> f.toFile().length()).sum() <= MOST_BYTES;
-        } catch (IOException e) {
+        } catch (IOException | InvalidPathException e) {
             return false;
         }
     }
 
-    private static void tell() throws IOException, JMException {
-        Path file = Files.createTempFile("pairdown", ".directive");
+    private static OptionalInt run(List<String> command) {
+        Second second = new Second();
+        Runtime.getRuntime().addShutdownHook(new Thread(second::end, "end short run"));
         try {
-            Files.writeString(file, DIRECTIVE);
-            ManagementFactory.getPlatformMBeanServer()
-                    .invoke(
-                            new ObjectName("com.sun.management:type=DiagnosticCommand"),
-                            "compilerDirectivesAdd",
-                            new Object[] {new String[] {file.toString()}},
-                            new String[] {String[].class.getName()});
-        } finally {
-            Files.delete(file);
+            return OptionalInt.of(second.start(command).waitFor());
+        } catch (IOException e) {
+            return OptionalInt.empty();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return OptionalInt.of(ExitStatus.DEFECT);
+        }
+    }
+
+    /** The other process: where this one is told to end, it is too, and may tidy up before. */
+    private static final class Second {
+        private @Nullable Process process;
+
+        synchronized Process start(List<String> command) throws IOException {
+            Process started = new ProcessBuilder(command).inheritIO().start();
+            process = started;
+            return started;
+        }
+
+        synchronized void end() {
+            if (process != null) {
+                process.destroy();
+                process.onExit().join();
+            }
         }
     }
 }
