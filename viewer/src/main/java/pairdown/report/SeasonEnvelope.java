@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import pairdown.report.ReportModel.Chart;
 import pairdown.report.SeasonModel.ForceRow;
 import pairdown.report.SeasonModel.MachineRow;
@@ -76,8 +77,18 @@ final class SeasonEnvelope {
                         segments,
                         figures.text(Measure.AIRSPEED, extent(Corner::calibratedAirspeed_mps)),
                         figures.text(Measure.SINK, extent(Corner::sink_mps)),
-                        page.number("%.1f", area))
+                        page.number("%.1f", area),
+                        sharing())
                 : words.get("seasonPage.overlap.none", segments);
+    }
+
+    /** The lead's configurations in which it has flown what a flyer has. */
+    private String sharing() {
+        return envelope.overlaps().stream()
+                .filter(o -> o.area_m2ps2() > 0)
+                .map(Envelope.Overlap::configuration)
+                .distinct()
+                .collect(Collectors.joining("; "));
     }
 
     /** How far the widest shared polygon reaches. */
