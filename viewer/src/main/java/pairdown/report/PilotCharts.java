@@ -56,7 +56,7 @@ final class PilotCharts {
                 charts,
                 channels(systems, span, List.of(Channel.PITCH_RATE, Channel.YAW_RATE), "°/s"),
                 tail,
-                "rates");
+                "turns");
         add(charts, figures(tail, span), tail, "effectiveness");
         average(charts, tail, true);
         average(charts, tail, false);

@@ -1,5 +1,6 @@
 package pairdown.words;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,8 +9,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -83,6 +86,21 @@ class WordsTest {
         try (Stream<Path> files = Files.walk(Path.of("src", "main"))) {
             return files.filter(f -> f.toString().matches(".*\\.(java|ftlh)")).toList();
         }
+    }
+
+    /** Of two texts with one key the later is read, without a word. */
+    @Test
+    void eachKeyIsWrittenOnce() throws IOException {
+        Path texts = Path.of("src", "main", "resources", "pairdown", "words", "words.properties");
+        Set<String> seen = new HashSet<>();
+        for (String line : Files.readAllLines(texts)) {
+            int equals = line.indexOf('=');
+            if (equals > 0 && !line.startsWith("#")) {
+                String key = line.substring(0, equals).strip();
+                assertTrue(seen.add(key), () -> key + " is written twice");
+            }
+        }
+        assertEquals(seen, WORDS.keys());
     }
 
     @Test
