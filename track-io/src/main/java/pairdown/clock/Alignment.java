@@ -232,7 +232,11 @@ final class Alignment {
     }
 
     /** A log's measured offset, from its group and the group's reference. */
-    private record Placed(Estimate offset_s, double residual_mps, Optional<OffsetCurve> curve) {}
+    private record Placed(
+            Estimate offset_s,
+            double residual_mps,
+            Lateness lateness,
+            Optional<OffsetCurve> curve) {}
 
     private Optional<Placed> place(Mover m, int[] group, double[] offset_s) {
         List<Mover> together =
@@ -252,6 +256,8 @@ final class Alignment {
                     return new Placed(
                             new Estimate(x_s, Math.hypot(best.sigma_s(), seat_s)),
                             best.ride.residual_mps(),
+                            new Lateness(
+                                    settings.latencySigma_s(), c.by().size(), c.by().contains(m)),
                             Optional.of(curve(best, m, x_s, offset_s)));
                 });
     }
@@ -294,11 +300,7 @@ final class Alignment {
                 log.ref().file(),
                 clock.map(),
                 clock.sigma_s(),
-                new ClockDoubt(
-                        clock.own_s(),
-                        group,
-                        settings.latencySigma_s(),
-                        settings.commonLatency_s()),
+                doubt(clock, group, placed),
                 clock.method(),
                 placed.map(Placed::offset_s).filter(e -> log.track().hasAbsoluteTime()),
                 placed.map(p -> OptionalDouble.of(p.residual_mps)).orElse(OptionalDouble.empty()),
@@ -306,6 +308,15 @@ final class Alignment {
                 mover(i).flatMap(Mover::latency_s),
                 placed.flatMap(Placed::curve),
                 warnings.getOrDefault(i, List.of()));
+    }
+
+    private ClockDoubt doubt(Verdict.Clock clock, int group, Optional<Placed> placed) {
+        Lateness lateness =
+                placed.map(Placed::lateness)
+                        .orElse(Lateness.alone(settings.latencySigma_s()));
+        double outside_s =
+                clock.beside_s().map(lateness::kept_s).orElse(lateness.shifted_s(clock.own_s()));
+        return new ClockDoubt(clock.own_s(), group, outside_s, settings.commonLatency_s());
     }
 
     private Optional<Mover> mover(int i) {

@@ -15,9 +15,10 @@ final class Reference {
      * The decision.
      *
      * @param constant_s to be added to each offset
+     * @param by the logs whose times agree, in the mean
      * @param doubt why it might be wrong
      */
-    record Choice(double constant_s, Optional<String> doubt) {}
+    record Choice(double constant_s, List<Mover> by, Optional<String> doubt) {}
 
     /**
      * The constant of a group, or empty where no log in it has absolute time.
@@ -49,7 +50,7 @@ final class Reference {
         }
         double constant_s = constant_s(most, offset_s);
         return Optional.of(
-                new Choice(constant_s, tied ? Optional.of(doubt(most)) : Optional.empty()));
+                new Choice(constant_s, most, tied ? Optional.of(doubt(most)) : Optional.empty()));
     }
 
     private static List<Mover> voters(List<Mover> group) {

@@ -26,14 +26,21 @@ final class Verdict {
      *
      * @param sigma_s of the offset against the other logs
      * @param own_s the part of it that is the log's own
+     * @param beside_s where the log's own time was kept, give or take a known error: how far beside
+     *     it the reference was measured
      */
     record Clock(
             ClockMap map,
             double sigma_s,
             double own_s,
+            Optional<Estimate> beside_s,
             ClockMethod method,
             Optional<Instant> zero,
-            List<String> words) {}
+            List<String> words) {
+        Clock from(Optional<Instant> other) {
+            return new Clock(map, sigma_s, own_s, beside_s, method, other, words);
+        }
+    }
 
     /** For a log that has absolute time. */
     Clock absolute(Optional<Estimate> measured) {
@@ -47,17 +54,16 @@ final class Verdict {
         Estimate m = measured.get();
         double keep_s = Math.max(SIGMAS * m.sigma(), settings.keepWithin_s());
         if (Math.abs(m.value()) <= keep_s) {
-            return kept(0, Math.hypot(m.sigma(), m.value()), ClockMethod.GNSS_TIME, List.of());
+            return kept(0, m, ClockMethod.GNSS_TIME, List.of());
         }
-        double offset_s = Told.knownOffset_s(m.value(), keep_s).orElse(m.value());
+        OptionalDouble known_s = Told.knownOffset_s(m.value(), keep_s);
+        double offset_s = known_s.orElse(m.value());
         List<String> words = new ArrayList<>();
         words.add("the clock was shifted by " + Told.seconds(offset_s) + " to fit its shared ride");
         Told.words(m.value()).ifPresent(words::add);
-        return kept(
-                offset_s,
-                Math.hypot(m.sigma(), m.value() - offset_s),
-                ClockMethod.SHARED_RIDE,
-                words);
+        return known_s.isPresent()
+                ? kept(offset_s, m, ClockMethod.SHARED_RIDE, words)
+                : set(offset_s, m.sigma(), ClockMethod.SHARED_RIDE, words);
     }
 
     /**
@@ -69,6 +75,7 @@ final class Verdict {
                 ClockMap.IDENTITY,
                 Math.sqrt(2) * settings.latencySigma_s(),
                 0,
+                Optional.empty(),
                 ClockMethod.GNSS_TIME,
                 Optional.empty(),
                 List.of());
@@ -85,7 +92,7 @@ final class Verdict {
                 words.add(disagreement(Told.seconds(mark_s), Told.seconds(m.value()), m.sigma()));
             }
         }
-        return kept(mark_s, sigma_s, ClockMethod.MARK, words);
+        return set(mark_s, sigma_s, ClockMethod.MARK, words);
     }
 
     private static String disagreement(String mark, String measured, double sigma_s) {
@@ -98,12 +105,28 @@ final class Verdict {
                 + ")";
     }
 
+    /** At its own time, or that less a known error; a measurement beside it is not applied. */
     private static Clock kept(
+            double offset_s, Estimate measured, ClockMethod method, List<String> words) {
+        double beside_s = measured.value() - offset_s;
+        double sigma_s = Math.hypot(measured.sigma(), beside_s);
+        return new Clock(
+                new ClockMap(offset_s, 0),
+                sigma_s,
+                sigma_s,
+                Optional.of(new Estimate(beside_s, measured.sigma())),
+                method,
+                Optional.empty(),
+                List.copyOf(words));
+    }
+
+    private static Clock set(
             double offset_s, double sigma_s, ClockMethod method, List<String> words) {
         return new Clock(
                 new ClockMap(offset_s, 0),
                 sigma_s,
                 sigma_s,
+                Optional.empty(),
                 method,
                 Optional.empty(),
                 List.copyOf(words));
@@ -118,7 +141,7 @@ final class Verdict {
         Optional<Instant> mark = log.ref().clock().zero();
         if (mark.isPresent()) {
             Clock c = marked(0, measured);
-            return new Clock(c.map(), c.sigma_s(), c.own_s(), c.method(), mark, c.words());
+            return c.from(mark);
         }
         return measured.map(
                         m ->
@@ -126,6 +149,7 @@ final class Verdict {
                                         ClockMap.IDENTITY,
                                         m.sigma(),
                                         m.sigma(),
+                                        Optional.empty(),
                                         ClockMethod.SHARED_RIDE,
                                         Optional.of(rough.instant(m.value())),
                                         List.<String>of()))
@@ -135,6 +159,7 @@ final class Verdict {
                                         ClockMap.IDENTITY,
                                         0,
                                         0,
+                                        Optional.empty(),
                                         ClockMethod.NONE,
                                         Optional.empty(),
                                         List.of(

@@ -222,11 +222,13 @@ class CommonClockTest {
         assertNotEquals(r.get(0).doubt().group(), blue.group());
         assertEquals(r.get(2).offsetSigma_s(), blue.own_s());
         assertEquals(0, r.get(0).doubt().own_s());
-        double receivers_s =
-                Math.hypot(
-                        ClockSettings.DEFAULTS.latencySigma_s(),
-                        ClockSettings.DEFAULTS.commonLatency_s());
-        assertEquals(Math.hypot(blue.own_s(), receivers_s), blue.absolute_s(), 1e-12);
+        double receiver_s = ClockSettings.DEFAULTS.latencySigma_s();
+        assertEquals(receiver_s, r.get(0).doubt().outside_s());
+        assertEquals(Math.hypot(blue.own_s(), receiver_s), blue.outside_s(), 1e-12);
+        assertEquals(
+                Math.hypot(blue.outside_s(), ClockSettings.DEFAULTS.commonLatency_s()),
+                blue.absolute_s(),
+                1e-12);
     }
 
     @Test
