@@ -214,12 +214,12 @@ final class FixReader {
                                         rows.length, i -> log.value(Channel.HEIGHT, rows[i]))));
         double[] levelShare = relative(Channel.HORIZONTAL_ACCURACY);
         double[] verticalShare = relative(Channel.VERTICAL_ACCURACY);
-        boolean wholeSeconds = hasWholeSecondTimes();
+        double jitter_s = hasWholeSecondTimes() ? WholeSeconds.jitter_s(time_s, position) : 0;
         float[][] variance = new float[Fixes.AXES][rows.length];
         for (int axis = 0; axis < Fixes.AXES; axis++) {
             double[] share = axis == 2 ? verticalShare : levelShare;
             for (int i = 0; i < rows.length; i++) {
-                double late_m = wholeSeconds ? Quantisation.sigma(1) * differenced(axis, i) : 0;
+                double late_m = jitter_s > 0 ? jitter_s * differenced(axis, i) : 0;
                 variance[axis][i] =
                         (float)
                                 (square(noise.white_m(axis) * share[i])
@@ -236,14 +236,15 @@ final class FixReader {
                 Quantisation.degreeStep(rows.length, i -> log.value(Channel.LONGITUDE, rows[i])));
     }
 
-    /** Plain IGC times are cut to whole seconds, whenever the receiver had its fix. */
+    /** Plain IGC times may be cut to whole seconds, whenever the receiver had its fix. */
     private boolean hasWholeSecondTimes() {
         return log.track().report().format().equals("igc") && WholeSeconds.only(log.track());
     }
 
+    /** Over more than the neighbours, whose own times were cut, too. */
     private double differenced(int axis, int i) {
-        int a = Math.max(0, i - 1);
-        int b = Math.min(rows.length - 1, i + 1);
+        int a = Math.max(0, i - WholeSeconds.REACH);
+        int b = Math.min(rows.length - 1, i + WholeSeconds.REACH);
         double rate = (position[axis][b] - position[axis][a]) / (time_s[b] - time_s[a]);
         return Double.isFinite(rate) ? Math.min(FASTEST_MPS, Math.abs(rate)) : 0;
     }

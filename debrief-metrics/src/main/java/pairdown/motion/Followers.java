@@ -10,9 +10,10 @@ final class Followers {
     private static final int FOLLOWERS = 4;
     private static final double FOLLOW_S = 4;
 
-    /** Noise of two fixes, and how far velocity may have changed unseen. */
+    /** Slow errors of two fixes, their noise in sigmas, and how far velocity may have changed. */
     private static final double REACH_M = 5;
 
+    private static final double REACH_SIGMAS = 3;
     private static final double REACH_MPS = 15;
 
     /** Steps whose middle velocity stands for one that was not measured yet. */
@@ -36,9 +37,19 @@ final class Followers {
             double east = fixes.position_m[0][j] - fixes.position_m[0][i] - east_mps * dt;
             double north = fixes.position_m[1][j] - fixes.position_m[1][i] - north_mps * dt;
             asked++;
-            agreed += Math.hypot(east, north) < REACH_M + REACH_MPS * dt ? 1 : 0;
+            double reach_m = REACH_M + REACH_SIGMAS * noise_m(i, j) + REACH_MPS * dt;
+            agreed += Math.hypot(east, north) < reach_m ? 1 : 0;
         }
         return 2 * agreed >= asked;
+    }
+
+    private double noise_m(int i, int j) {
+        double variance_m2 = 0;
+        for (int axis = 0; axis < 2; axis++) {
+            float[] axis_m2 = fixes.positionVariance_m2[axis];
+            variance_m2 += (double) axis_m2[i] + axis_m2[j];
+        }
+        return Math.sqrt(variance_m2);
     }
 
     /** Whether they lie where the fix leads at the middle velocity of the next few steps. */

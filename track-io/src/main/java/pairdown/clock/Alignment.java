@@ -312,8 +312,7 @@ final class Alignment {
 
     private ClockDoubt doubt(Verdict.Clock clock, int group, Optional<Placed> placed) {
         Lateness lateness =
-                placed.map(Placed::lateness)
-                        .orElse(Lateness.alone(settings.latencySigma_s()));
+                placed.map(Placed::lateness).orElse(Lateness.alone(settings.latencySigma_s()));
         double outside_s =
                 clock.beside_s().map(lateness::kept_s).orElse(lateness.shifted_s(clock.own_s()));
         return new ClockDoubt(clock.own_s(), group, outside_s, settings.commonLatency_s());
