@@ -54,6 +54,10 @@ public final class LimitCheck {
         Verdict verdict = new Verdict("breakOffHeight", pair.flyer(), limit.height_m(), "m");
         Optional<Body> flyer = input.body(pair.flyer());
         OptionalDouble at_s = pair.leaving_s();
+        if (!pair.matched().refusals().isEmpty()) {
+            findings.add(verdict.cannotTell("these data can't tell when the flyer was matched"));
+            return;
+        }
         if (flyer.isEmpty()
                 || at_s.isEmpty()
                 || !flyer.get().trajectory().covers(at_s.getAsDouble())) {

@@ -13,9 +13,11 @@ import pairdown.attempt.ClosureSettings;
 import pairdown.attempt.Limits;
 import pairdown.attempt.Role;
 import pairdown.motion.Trajectory;
+import pairdown.pair.DataGrade;
 import pairdown.pair.KnownMotion;
 import pairdown.pair.PairAnalysis;
 import pairdown.pair.PairDebrief;
+import pairdown.pair.PairMember;
 import pairdown.pair.Scene;
 import pairdown.safety.Finding.Outcome;
 import pairdown.time.Span;
@@ -226,6 +228,27 @@ class LimitCheckTest {
                         check(limits, List.of(flyer("blue", at(Vec3.ZERO))), List.of(pair)),
                         "breakOffHeight");
         assertEquals(Outcome.CANNOT_TELL, f.outcome());
+        assertTrue(f.reason().orElseThrow().contains("data end"), f::toString);
+    }
+
+    /** The logs go on to the end: it is the matching that positions alone don't tell. */
+    @Test
+    void withoutMatchesThatCanBeToldTheLeavingCannotEither() {
+        KnownMotion flyer = at(new Vec3(-20, 0, 0));
+        PairMember slow =
+                PairMember.of("blue", flyer, new DataGrade(1, false, false))
+                        .withFlight(OptionalDouble.of(0), OptionalDouble.of(END_S));
+        PairDebrief pair =
+                PairAnalysis.analyse(Scene.withFlyer(Scene.input(at(Vec3.ZERO), flyer), slow));
+        Limits limits =
+                limits(
+                        Optional.of(new BreakOff(2000, BreakOff.Datum.MSL, 0)),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty());
+        Finding f =
+                only(check(limits, List.of(flyer("blue", flyer)), List.of(pair)), "breakOffHeight");
+        assertEquals(Outcome.CANNOT_TELL, f.outcome());
+        assertTrue(f.reason().orElseThrow().contains("matched"), f::toString);
     }
 
     private static Finding airspeed(double peak_mps, double for_s, double missingFrom_s) {
