@@ -77,7 +77,7 @@ final class AirDataMatch {
                         : Optional.empty();
         List<Named> prompt = new ArrayList<>();
         if (systems.hasYawRate) {
-            prompt(prompt, "yaw rate", fit(scaled(systems.turn_dps, vehicle.turn_dps), lag_s));
+            prompt(prompt, "yaw rate", fit(ScaledSignal.turn(systems, vehicle), lag_s));
         }
         if (systems.hasHeading && HeadingSignal.turns(systems)) {
             prompt(prompt, "heading", fit(new HeadingSignal(systems, vehicle), lag_s));
@@ -85,10 +85,7 @@ final class AirDataMatch {
         if (systems.hasNormal) {
             prompt(prompt, "load", fit(scaled(systems.load_g, vehicle.load_g), lag_s));
         } else if (systems.hasLongitudinal) {
-            prompt(
-                    prompt,
-                    "longitudinal load",
-                    fit(scaled(systems.longitudinal_g, vehicle.thrust_g), lag_s));
+            prompt(prompt, "longitudinal load", fit(ScaledSignal.thrust(systems, vehicle), lag_s));
         }
         return prompt.isEmpty() ? byPressure(climb) : byPrompt(prompt, climb);
     }
@@ -106,7 +103,7 @@ final class AirDataMatch {
     }
 
     private ScaledSignal scaled(double[] recorded, EvenSeries of) {
-        return new ScaledSignal(systems, recorded, of);
+        return ScaledSignal.still(systems, recorded, of);
     }
 
     private Outcome byPressure(Optional<LagFit.Fit> climb) {

@@ -72,7 +72,7 @@ record HeadingSignal(SystemsSignals systems, VehicleSignals vehicle) implements 
     }
 
     @Override
-    public double term(int k, int j) {
+    public double term(int k, int j, double t_s) {
         int i = k % systems.size;
         double v = systems.hasAirspeed ? systems.airspeed_mps[i] : USUAL_MPS;
         double east = v * systems.headingSin[i];

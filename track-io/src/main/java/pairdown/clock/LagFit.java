@@ -11,9 +11,10 @@ import org.hipparchus.linear.RealMatrix;
 /**
  * The lag and rate at which one signal, read at another clock's times, is a linear mix of others.
  *
- * <p>At points τ of the recorder: g(τ + δ + ρ(τ − τ₀)) = Σ cⱼ xⱼ(τ) + noise, with g the satellite
- * signal, xⱼ the recorder's, τ₀ the middle. Gauss–Newton on δ, ρ and all cⱼ; the rate has a prior
- * of mean 0. Variances are cluster-robust over blocks, as in {@link RideFit}.
+ * <p>At points τ of the recorder: g(t) = Σ cⱼ xⱼ(τ, t) + noise at t = τ + δ + ρ(τ − τ₀), with g the
+ * satellite signal, xⱼ the recorder's, some of them times one of the satellite log, and τ₀ the
+ * middle. Gauss–Newton on δ, ρ and all cⱼ; the rate, and what is known of the cⱼ, have priors of
+ * mean 0. Variances are cluster-robust over blocks, as in {@link RideFit}.
  */
 final class LagFit {
     private static final int ITERATIONS = 12;
@@ -35,11 +36,13 @@ final class LagFit {
     private final double[] weight;
     private double delta_s;
     private double rate;
+    private double[] coefficients;
 
     private LagFit(Problem problem, double delta_s) {
         this.problem = problem;
         this.delta_s = delta_s;
         this.weight = new double[problem.size()];
+        this.coefficients = new double[problem.terms() + 2];
         Arrays.fill(weight, 1);
     }
 
@@ -62,8 +65,18 @@ final class LagFit {
         /** Its rate of change. */
         double slope(int k, double t_s);
 
-        /** A linear term. */
-        double term(int k, int j);
+        /** A linear term, at an instant of the satellite log's clock where it needs one. */
+        double term(int k, int j, double t_s);
+
+        /** A term's rate of change with that instant. */
+        default double termSlope(int k, int j, double t_s) {
+            return 0;
+        }
+
+        /** How large a term's factor is usually, one standard deviation about 0. */
+        default double usual(int j) {
+            return Double.POSITIVE_INFINITY;
+        }
     }
 
     /**
@@ -105,6 +118,7 @@ final class LagFit {
                 return Optional.empty();
             }
             int p = problem.terms();
+            coefficients = c;
             delta_s += Math.max(-1, Math.min(1, c[p]));
             rate = Math.max(-maximumRate, Math.min(maximumRate, rate + c[p + 1]));
             if (!(Math.abs(delta_s - start_s) < REACH_S)) {
@@ -126,10 +140,11 @@ final class LagFit {
     private boolean row(int k, double[] row) {
         int p = problem.terms();
         double t_s = at_s(k);
-        for (int j = 0; j < p; j++) {
-            row[j] = problem.term(k, j);
-        }
         double slope = problem.slope(k, t_s);
+        for (int j = 0; j < p; j++) {
+            row[j] = problem.term(k, j, t_s);
+            slope -= coefficients[j] * problem.termSlope(k, j, t_s);
+        }
         row[p] = -slope;
         row[p + 1] = -slope * (problem.time_s(k) - problem.middle_s());
         row[p + 2] = problem.signal(k, t_s);
@@ -150,6 +165,10 @@ final class LagFit {
             }
         }
         n.residual = n.points == 0 ? 0 : n.residualOf();
+        for (int j = 0; j < p; j++) {
+            double share = n.residual / problem.usual(j);
+            n.matrix.addToEntry(j, j, share * share);
+        }
         double prior = n.residual * n.residual / (rateSigma * rateSigma);
         n.matrix.addToEntry(p + 1, p + 1, prior);
         n.right.addToEntry(p + 1, -prior * rate);

@@ -2,16 +2,56 @@ package pairdown.clock;
 
 import pairdown.track.EvenSeries;
 
-/** One satellite signal as a scaled and shifted recorder signal. */
+/**
+ * One satellite signal as a scaled and shifted recorder signal, plus what the wind makes of it: the
+ * recorder moves with the air, the satellite log over the ground.
+ */
 final class ScaledSignal implements LagFit.Problem {
+    /** Scale, constant, then east and north wind at the middle and its change to the ends. */
+    private static final int SCALED = 2;
+
+    /** How strong a wind is usually, and how much it changes over a flight (m/s, each way). */
+    private static final double USUAL_WIND_MPS = 10;
+
     private final SystemsSignals systems;
     private final double[] recorded;
     private final EvenSeries of;
+    private final EvenSeries[] perWind;
+    private final boolean timesRecorded;
 
-    ScaledSignal(SystemsSignals systems, double[] recorded, EvenSeries of) {
+    private ScaledSignal(
+            SystemsSignals systems,
+            double[] recorded,
+            EvenSeries of,
+            EvenSeries[] perWind,
+            boolean timesRecorded) {
         this.systems = systems;
         this.recorded = recorded;
         this.of = of;
+        this.perWind = perWind;
+        this.timesRecorded = timesRecorded;
+    }
+
+    /** A signal that no wind changes. */
+    static ScaledSignal still(SystemsSignals systems, double[] recorded, EvenSeries of) {
+        return new ScaledSignal(systems, recorded, of, new EvenSeries[0], false);
+    }
+
+    /**
+     * The turn of the track over ground. With V over ground and a steady airspeed, track and
+     * heading turn as χ̇ = ψ̇(1 − w·V/V²), exactly.
+     */
+    static ScaledSignal turn(SystemsSignals systems, VehicleSignals vehicle) {
+        return new ScaledSignal(
+                systems, systems.turn_dps, vehicle.turn_dps, vehicle.windOnTurn(), true);
+    }
+
+    /**
+     * The load along the path over ground, V·f/|V|; along that through the air it is less w·f/|V|.
+     */
+    static ScaledSignal thrust(SystemsSignals systems, VehicleSignals vehicle) {
+        return new ScaledSignal(
+                systems, systems.longitudinal_g, vehicle.thrust_g, vehicle.windOnThrust(), false);
     }
 
     @Override
@@ -31,7 +71,7 @@ final class ScaledSignal implements LagFit.Problem {
 
     @Override
     public int terms() {
-        return 2;
+        return SCALED + 2 * perWind.length;
     }
 
     @Override
@@ -45,7 +85,31 @@ final class ScaledSignal implements LagFit.Problem {
     }
 
     @Override
-    public double term(int k, int j) {
-        return j == 0 ? recorded[k] : 1;
+    public double term(int k, int j, double t_s) {
+        return switch (j) {
+            case 0 -> recorded[k];
+            case 1 -> 1;
+            default -> factor(k, j) * perWind[axis(j)].at(t_s);
+        };
+    }
+
+    @Override
+    public double termSlope(int k, int j, double t_s) {
+        return j < SCALED ? 0 : factor(k, j) * perWind[axis(j)].slopeAt(t_s);
+    }
+
+    @Override
+    public double usual(int j) {
+        return j < SCALED ? Double.POSITIVE_INFINITY : USUAL_WIND_MPS;
+    }
+
+    private static int axis(int j) {
+        return (j - SCALED) % 2;
+    }
+
+    private double factor(int k, int j) {
+        double late =
+                j < 2 * SCALED ? 1 : (systems.time_s(k) - systems.middle_s()) / systems.half_s();
+        return timesRecorded ? late * recorded[k] : late;
     }
 }

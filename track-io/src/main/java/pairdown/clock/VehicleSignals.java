@@ -34,10 +34,14 @@ final class VehicleSignals {
     double[] speed_mps() {
         double[] out = new double[motion.size()];
         for (int k = 0; k < out.length; k++) {
-            double up = motion.hasUp ? motion.velocity[2][k] : 0;
-            out[k] = Math.hypot(Math.hypot(motion.velocity[0][k], motion.velocity[1][k]), up);
+            out[k] = speed_mps(k);
         }
         return out;
+    }
+
+    private double speed_mps(int k) {
+        double up = motion.hasUp ? motion.velocity[2][k] : 0;
+        return Math.hypot(Math.hypot(motion.velocity[0][k], motion.velocity[1][k]), up);
     }
 
     /** Rate of turn, 0 where it stands about. */
@@ -46,6 +50,41 @@ final class VehicleSignals {
         for (int k = 0; k < out.length; k++) {
             double v = Math.hypot(motion.velocity[0][k], motion.velocity[1][k]);
             out[k] = v < MOVING_MPS ? 0 : out[k];
+        }
+        return out;
+    }
+
+    /** What each metre a second of east and north wind takes off a turn's share (s/m): V/V². */
+    EvenSeries[] windOnTurn() {
+        return perWind(
+                (k, axis) -> {
+                    double e = motion.velocity[0][k];
+                    double n = motion.velocity[1][k];
+                    return motion.velocity[axis][k] / (e * e + n * n);
+                });
+    }
+
+    /**
+     * The load along the path for each metre a second of east and north wind (g·s/m): a/(g·|V|).
+     */
+    EvenSeries[] windOnThrust() {
+        return perWind((k, axis) -> rate(axis, k) / (SystemsSignals.G_MPS2 * speed_mps(k)));
+    }
+
+    /** A value of a point and an axis, where the vehicle moves. */
+    private interface OfWind {
+        double of(int k, int axis);
+    }
+
+    private EvenSeries[] perWind(OfWind value) {
+        EvenSeries[] out = new EvenSeries[2];
+        for (int axis = 0; axis < out.length; axis++) {
+            double[] y = new double[motion.size()];
+            for (int k = 0; k < y.length; k++) {
+                double level = Math.hypot(motion.velocity[0][k], motion.velocity[1][k]);
+                y[k] = level > MOVING_MPS ? value.of(k, axis) : Double.NaN;
+            }
+            out[axis] = even(y);
         }
         return out;
     }

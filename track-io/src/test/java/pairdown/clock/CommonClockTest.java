@@ -246,6 +246,22 @@ class CommonClockTest {
         assertTrue(r.warnings().toString().contains("pressure height lags"), () -> r.toString());
     }
 
+    /** Circling in a wind, the track over ground turns now faster, now slower than the nose. */
+    @Test
+    void aWindDoesNotBecomeAClockErrorOfTheYawRate() {
+        for (double wind_mps : new double[] {0, 12}) {
+            SyntheticRide lead = SyntheticRide.circling(520, 330, wind_mps);
+            LoadedLog gnss = load("lead", Role.LEAD, lead, Logger.csv(5, 0, 1).as("nmea"));
+            Track recorder = lead.turnRecorder(10, 12.3, 3);
+            ClockResult r = second(gnss, SyntheticRide.second(gnss, recorder));
+            double zero_s =
+                    Duration.between(SyntheticRide.START, r.zero().orElseThrow()).toNanos() * 1e-9;
+            assertEquals(12.3, zero_s, 0.1, () -> "wind " + wind_mps + ": " + r);
+            String lag = r.warnings().get(0);
+            assertTrue(lag.startsWith("pressure height lags yaw rate by 0."), lag);
+        }
+    }
+
     @Test
     void pressureAloneLeavesItsLagInTheSigma() {
         SyntheticRide lead = SyntheticRide.ship(8, 900, s -> s > 80);

@@ -71,7 +71,7 @@ class LagFitTest {
         }
 
         @Override
-        public double term(int k, int j) {
+        public double term(int k, int j, double t_s) {
             return late[k];
         }
     }

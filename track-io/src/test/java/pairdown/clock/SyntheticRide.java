@@ -83,6 +83,23 @@ final class SyntheticRide {
         return r;
     }
 
+    /**
+     * An aircraft that circles one way in a wind from the west, climbing, and then flies straight.
+     */
+    static SyntheticRide circling(double duration_s, double straightFrom_s, double wind_mps) {
+        SyntheticRide r = new SyntheticRide((int) (duration_s / STEP_S));
+        for (int i = 1; i < r.size; i++) {
+            double left_s = straightFrom_s - i * STEP_S;
+            double turn_dps = 4 / (1 + Math.exp(-left_s));
+            r.heading_rad[i] = r.heading_rad[i - 1] + Math.toRadians(turn_dps) * STEP_S;
+            r.velocity[0][i] = 50 * Math.sin(r.heading_rad[i]) + wind_mps;
+            r.velocity[1][i] = 50 * Math.cos(r.heading_rad[i]);
+            r.velocity[2][i] = 4 + 2 * Math.sin(i * STEP_S / 17);
+            r.integrate(i);
+        }
+        return r;
+    }
+
     private void integrate(int i) {
         for (int axis = 0; axis < 3; axis++) {
             position[axis][i] =
@@ -252,6 +269,25 @@ final class SyntheticRide {
                                                 + 360)
                                         % 360);
             }
+        }
+        return builder.build(
+                Optional.empty(), HeightDatum.UNKNOWN, LogReport.whole("systems.csv", "csv"));
+    }
+
+    /** A recorder of yaw rate and pressure height, which lags by half a second, without heading. */
+    Track turnRecorder(double rate_Hz, double zero_s, long seed) {
+        Random random = new Random(seed);
+        Track.Builder builder = new Track.Builder();
+        for (double tau = 1; zero_s + tau < (size - 4) * STEP_S; tau += 1 / rate_Hz) {
+            double t_s = zero_s + tau;
+            double turn_radps = (at(heading_rad, t_s + 0.05) - at(heading_rad, t_s - 0.05)) / 0.1;
+            builder.row(tau)
+                    .set(
+                            Channel.PRESSURE_ALTITUDE,
+                            at(position[2], t_s - 0.5) + 0.5 * random.nextGaussian())
+                    .set(
+                            Channel.YAW_RATE,
+                            Math.toDegrees(turn_radps) + 0.3 * random.nextGaussian());
         }
         return builder.build(
                 Optional.empty(), HeightDatum.UNKNOWN, LogReport.whole("systems.csv", "csv"));
