@@ -2,6 +2,7 @@ package pairdown.phase;
 
 import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
@@ -57,8 +58,23 @@ final class OpeningInstant {
 
     private static final double POSITION_NOISE_M = 0.4;
 
-    /** What the law of the pull leaves (s): guard, own runs. */
+    /** A log's own noise is measured over this long a flight before (s), by so many samples. */
+    private static final double NOISE_WINDOW_S = 15;
+
+    private static final int LEAST_NOISE_SAMPLES = 8;
+
+    /** Median size of a standard normal deviate. */
+    private static final double MEDIAN_DEVIATE = 0.6745;
+
+    /**
+     * What the law of the pull leaves (s), where the pull is seen by velocities of the receiver's
+     * own or by differences of places, and the share of the time between samples that comes on top:
+     * guard, own runs.
+     */
     private static final double LAW_S = 0.2;
+
+    private static final double DIFFERENCED_LAW_S = 0.3;
+    private static final double LAW_STEP_SHARE = 0.3;
 
     private static final int TERMS = 4;
 
@@ -110,7 +126,13 @@ final class OpeningInstant {
                 break;
             }
         }
-        return t_s;
+        return own ? t_s : sampleFrom_s(up, t_s);
+    }
+
+    /** Smoothed motion knows of the loss before the sample that shows it: that one is read, too. */
+    private static double sampleFrom_s(Motion.Columns c, double t_s) {
+        int next = c.firstFrom(t_s);
+        return next < c.size() ? c.time_s(next) : t_s;
     }
 
     private Estimate find() {
@@ -125,7 +147,13 @@ final class OpeningInstant {
             likelihood[i] = most + Math.log(Math.exp(usual - most) + Math.exp(hard - most));
         }
         Estimate found = Posterior.of(instants_s, likelihood);
-        return new Estimate(found.value(), Math.hypot(found.sigma(), LAW_S));
+        return new Estimate(found.value(), Math.hypot(found.sigma(), law_s()));
+    }
+
+    private double law_s() {
+        boolean own = motion.samples().vertical().blur_s() == 0;
+        double unseen_s = LAW_STEP_SHARE * motion.samples().step_s();
+        return Math.hypot(own ? LAW_S : DIFFERENCED_LAW_S, unseen_s);
     }
 
     private double likelihood(Law law, double begin_s) {
@@ -142,7 +170,7 @@ final class OpeningInstant {
 
     private double likelihood(
             Motion.Columns c, IntToDoubleFunction value_mps, Growth growth, double begin_s) {
-        double noise_mps = noise_mps(c);
+        double noise_mps = noise_mps(c, value_mps);
         RealMatrix a = new Array2DRowRealMatrix(TERMS, TERMS);
         RealVector b = new ArrayRealVector(TERMS);
         double w = 1 / (noise_mps * noise_mps);
@@ -174,17 +202,43 @@ final class OpeningInstant {
     }
 
     /**
-     * Of a sample, such that many within the time that steering lasts are no more than one; errors
-     * of neighbouring differences undo each other.
+     * Of a sample, such that many within the time that steering lasts are no more than one; between
+     * sparse ones steering adds up. Errors of neighbouring differences undo each other, unless the
+     * few there are tell a shape.
      */
-    private double noise_mps(Motion.Columns c) {
-        double many = Math.max(1, NOISE_TIME_S / motion.samples().step_s());
-        double differenced_mps =
-                c.blur_s() > 0
-                        ? POSITION_NOISE_M
-                                / Math.max(c.blur_s(), Math.sqrt(c.blur_s() * NOISE_TIME_S))
-                        : 0;
-        return Math.max(NOISE_MPS * Math.sqrt(many), differenced_mps);
+    private double noise_mps(Motion.Columns c, IntToDoubleFunction value_mps) {
+        double dense = NOISE_TIME_S / motion.samples().step_s();
+        double many = Math.max(dense, 1 / dense);
+        double steering_mps = NOISE_MPS * Math.sqrt(many);
+        if (c.blur_s() == 0) {
+            return steering_mps;
+        }
+        double place_m = Math.max(POSITION_NOISE_M, placeNoise_m(c, value_mps));
+        return c.blur_s() > NOISE_TIME_S
+                ? Math.hypot(steering_mps, Math.sqrt(2) * place_m / c.blur_s())
+                : Math.max(steering_mps, place_m / Math.sqrt(c.blur_s() * NOISE_TIME_S));
+    }
+
+    /**
+     * One standard deviation of the places that were differenced, by the third differences of
+     * theirs, which have √20 times it, in the flight before; 0 where too few tell.
+     */
+    private double placeNoise_m(Motion.Columns c, IntToDoubleFunction value_mps) {
+        double[] size_m =
+                IntStream.range(c.firstFrom(from_s - NOISE_WINDOW_S), c.firstFrom(from_s))
+                        .filter(i -> i > 0 && i + 1 < c.size())
+                        .mapToDouble(
+                                i ->
+                                        value_mps.applyAsDouble(i - 1)
+                                                - 2 * value_mps.applyAsDouble(i)
+                                                + value_mps.applyAsDouble(i + 1))
+                        .filter(Double::isFinite)
+                        .map(bend_mps -> Math.abs(bend_mps) * c.blur_s())
+                        .sorted()
+                        .toArray();
+        return size_m.length < LEAST_NOISE_SAMPLES
+                ? 0
+                : size_m[size_m.length / 2] / MEDIAN_DEVIATE / Math.sqrt(20);
     }
 
     /** Mean of max(0, τ)ⁿ/n! over {@code blur_s} about {@code tau}; n is 2 or 3. */

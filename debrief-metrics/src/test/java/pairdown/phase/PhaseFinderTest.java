@@ -34,6 +34,18 @@ class PhaseFinderTest {
         }
     }
 
+    /** Jumps whose noise of places looks like the beginning of a pull. */
+    @ParameterizedTest
+    @CsvSource({"1, 26.5, 1", "14, 46, 2", "22, 28, 1", "42, 28, 0"})
+    void placesOfASecondApartTellAnOpeningWithinASecond(long seed, double speed_mps, int turn) {
+        SyntheticJump jump = new SyntheticJump(seed, speed_mps, turn);
+        AlignedLog blue =
+                SyntheticJump.log("blue", Role.FLYER, jump.flyer, 1, false, seed + 50);
+        Phases p = PhaseFinder.find(List.of(blue), PhaseSettings.DEFAULTS);
+        Estimate opening = p.estimate("blue", EventKind.OPENING).orElseThrow();
+        assertEquals(jump.pull_s, opening.value(), Math.min(1, 2 * opening.sigma()));
+    }
+
     @Test
     void aJumpGoesAboardFlightCanopyGround() {
         SyntheticJump jump = new SyntheticJump(1, 40, 1);
