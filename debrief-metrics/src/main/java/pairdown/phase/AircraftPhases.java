@@ -3,13 +3,23 @@ package pairdown.phase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import pairdown.phase.Runs.Run;
 import pairdown.time.Span;
 
-/** Phases of the lead or the exit aircraft: climb, run-in, descent, recovery. */
+/**
+ * Phases of the lead or the exit aircraft: climb, run-in, descent, recovery. A dive is one descent;
+ * the shallow way home that follows the pull-out belongs to its recovery.
+ */
 final class AircraftPhases {
     /** Shallower moments of a descent, level-offs of a climb, up to this are part of it (s). */
     private static final double BRIDGE_S = 8;
+
+    /** The level of a descent is the sink that it seldom exceeds … */
+    private static final double LEVEL_QUANTILE = 0.9;
+
+    /** … and it lasts while it keeps this share of it. */
+    private static final double LEVEL_SHARE = 0.5;
 
     private final String id;
     private final Motion motion;
@@ -38,15 +48,49 @@ final class AircraftPhases {
         return out;
     }
 
-    /** The stretch of sink that loses the most height. */
+    /**
+     * Of the stretch of sink that loses the most height, the part that keeps to its level, from
+     * where that sink began.
+     */
     private Optional<Run> descent() {
-        List<Run> runs =
-                Runs.of(
-                        motion.size(),
-                        k -> motion.sink_mps(k) > settings.descentSink_mps(),
-                        motion.points(settings.descentTime_s()),
-                        motion.points(BRIDGE_S));
+        return steepest(runs(settings.descentSink_mps(), 0, motion.size() - 1))
+                .map(
+                        whole ->
+                                steepest(
+                                                runs(
+                                                        LEVEL_SHARE * level_mps(whole),
+                                                        whole.from(),
+                                                        whole.to()))
+                                        .map(dive -> new Run(start(whole, dive), dive.to()))
+                                        .orElse(whole));
+    }
+
+    private List<Run> runs(double sink_mps, int from, int to) {
+        double limit_mps = Math.max(settings.descentSink_mps(), sink_mps);
+        return Runs.of(
+                motion.size(),
+                k -> k >= from && k <= to && motion.sink_mps(k) > limit_mps,
+                motion.points(settings.descentTime_s()),
+                motion.points(BRIDGE_S));
+    }
+
+    private Optional<Run> steepest(List<Run> runs) {
         return runs.stream().max((a, b) -> Double.compare(lost_m(a), lost_m(b)));
+    }
+
+    private double level_mps(Run run) {
+        double[] sinks_mps =
+                IntStream.rangeClosed(run.from(), run.to())
+                        .mapToDouble(motion::sink_mps)
+                        .filter(Double::isFinite)
+                        .sorted()
+                        .toArray();
+        return sinks_mps[(int) (LEVEL_QUANTILE * (sinks_mps.length - 1))];
+    }
+
+    /** The push into a dive is part of it, a shallow descent before is not. */
+    private int start(Run whole, Run dive) {
+        return dive.from() - whole.from() <= motion.points(BRIDGE_S) ? whole.from() : dive.from();
     }
 
     private double lost_m(Run run) {

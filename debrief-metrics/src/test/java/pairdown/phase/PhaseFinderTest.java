@@ -3,6 +3,7 @@ package pairdown.phase;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -39,8 +40,7 @@ class PhaseFinderTest {
     @CsvSource({"1, 26.5, 1", "14, 46, 2", "22, 28, 1", "42, 28, 0"})
     void placesOfASecondApartTellAnOpeningWithinASecond(long seed, double speed_mps, int turn) {
         SyntheticJump jump = new SyntheticJump(seed, speed_mps, turn);
-        AlignedLog blue =
-                SyntheticJump.log("blue", Role.FLYER, jump.flyer, 1, false, seed + 50);
+        AlignedLog blue = SyntheticJump.log("blue", Role.FLYER, jump.flyer, 1, false, seed + 50);
         Phases p = PhaseFinder.find(List.of(blue), PhaseSettings.DEFAULTS);
         Estimate opening = p.estimate("blue", EventKind.OPENING).orElseThrow();
         assertEquals(jump.pull_s, opening.value(), Math.min(1, 2 * opening.sigma()));
@@ -69,6 +69,40 @@ class PhaseFinderTest {
                 spans.stream().map(PhaseSpan::phase).toList());
         assertEquals(223, spans.get(1).span().start_s(), 8);
         assertEquals(264, spans.get(2).span().start_s(), 8);
+    }
+
+    /** A dive at 18 m/s for a minute, then home at 7 m/s. */
+    @Test
+    void theWayHomeBelongsToTheRecovery() {
+        Track.Builder rows = new Track.Builder();
+        double height_m = 4000;
+        for (int i = 0; i < 900; i++) {
+            double t_s = i / 5.0;
+            double sink_mps = t_s < 40 ? 0 : t_s < 100 ? 18 : 7;
+            height_m -= sink_mps / 5;
+            rows.row(t_s)
+                    .set(Channel.LATITUDE, -24.5 + 40 * t_s / 111_000)
+                    .set(Channel.LONGITUDE, 15.5)
+                    .set(Channel.HEIGHT, height_m)
+                    .set(Channel.VELOCITY_NORTH, 40)
+                    .set(Channel.VELOCITY_EAST, 0)
+                    .set(Channel.VELOCITY_DOWN, sink_mps);
+        }
+        Track track =
+                rows.build(
+                        Optional.of(Instant.parse("2031-05-14T15:00:00Z")),
+                        HeightDatum.ELLIPSOID,
+                        LogReport.whole("a.csv", "csv"));
+        List<PhaseSpan> spans =
+                PhaseFinder.find(
+                                List.of(SyntheticJump.aligned("lead", Role.LEAD, track)),
+                                PhaseSettings.DEFAULTS)
+                        .of("lead");
+        PhaseSpan descent =
+                spans.stream().filter(s -> s.phase() == Phase.DESCENT).findFirst().orElseThrow();
+        assertEquals(40, descent.span().start_s(), 2);
+        assertEquals(100, descent.span().end_s(), 2);
+        assertEquals(Phase.RECOVERY, spans.get(spans.size() - 1).phase());
     }
 
     @Test
