@@ -104,13 +104,18 @@ final class SteadySegments {
     }
 
     /**
-     * The mean point, its sink as it would be at the same speed without the change of speed: V_z =
-     * V (sin γ − V̇/g), from the balance of forces along the path.
+     * Sink as it would be at the same speed without the change of speed: V_z = V (sin γ − V̇/g), V
+     * sin γ the sink flown, from the balance of forces along the path.
      */
+    static double steadySink_mps(double true_mps, double sink_mps, double acceleration_mps2) {
+        return sink_mps - true_mps * acceleration_mps2 / G_MPS2;
+    }
+
+    /** The mean point, its sink that of steady flight. */
     private SteadySegment segment(ParticipantDebrief p, Window w) {
         double true_mps = w.over(w.s()::true_mps).getMean();
         double sink_mps =
-                w.over(w.s()::sink_mps).getMean() - true_mps * w.acceleration_mps2() / G_MPS2;
+                steadySink_mps(true_mps, w.over(w.s()::sink_mps).getMean(), w.acceleration_mps2());
         return new SteadySegment(
                 p.id(),
                 p.participant().role().key(),
