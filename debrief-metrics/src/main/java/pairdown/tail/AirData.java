@@ -40,6 +40,12 @@ record AirData(
         double[] rootDensity = rootDensityRatio(input, signals, notes);
         double[] calibrated = calibrated(input, signals, rootDensity, notes);
         double[] truly = truly(input, grid, calibrated, rootDensity, notes);
+        LoggedAirspeed.correction(input, signals, calibrated, notes)
+                .ifPresent(
+                        factor -> {
+                            times(calibrated, factor);
+                            times(truly, factor);
+                        });
         double[] smoothCalibrated = line.value(calibrated);
         double[] smoothTrue = line.value(truly);
         double[] pressure = new double[grid.size()];
@@ -52,6 +58,12 @@ record AirData(
         }
         return new AirData(
                 smoothCalibrated, pressure, smoothTrue, sink, sine, line.slope(truly), notes);
+    }
+
+    private static void times(double[] column, double[] factor) {
+        for (int i = 0; i < column.length; i++) {
+            column[i] *= factor[i];
+        }
     }
 
     boolean hasAirspeed() {

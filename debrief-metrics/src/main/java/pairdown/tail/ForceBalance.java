@@ -16,7 +16,7 @@ import pairdown.track.Channel;
  * @param force_N beyond idle; NaN without idle drag
  * @param coefficient Tc′
  * @param coefficientSigma one standard deviation of Tc′
- * @param idleDrag the baseline used
+ * @param ownIdle what flight at idle in this log says about the drag
  * @param notes what was assumed and what is missing
  */
 // Columns of the package's own working, never handed out: copies would cost more than they guard.
@@ -26,9 +26,9 @@ record ForceBalance(
         double[] force_N,
         double[] coefficient,
         double[] coefficientSigma,
-        Optional<IdleDrag> idleDrag,
+        Optional<IdleEvidence> ownIdle,
         List<String> notes) {
-    /** A flap setting further than this from any met at idle has another drag. */
+    /** A flap further than this from any met at idle has another drag. */
     private static final double FLAP_REACH_DEG = 6;
 
     static ForceBalance of(TailInput input, Signals signals, AirData air) {
@@ -45,9 +45,10 @@ record ForceBalance(
         TailSettings.Force force = input.settings().force();
         double mass_kg = input.aircraft().mass_kg().orElse(force.usualMass_kg());
         double weight_N = mass_kg * Atmosphere.GRAVITY_MPS2;
-        Optional<IdleDrag> idle = idle(input, signals, air, share, weight_N, notes);
+        Optional<IdleEvidence> own = IdleFit.of(signals, air, share, weight_N, input.settings());
+        Optional<IdleDrag> idle = idle(own, input.aircraft().idle(), signals, notes);
         if (idle.isEmpty()) {
-            return new ForceBalance(share, nothing, nothing, nothing, idle, notes);
+            return new ForceBalance(share, nothing, nothing, nothing, own, notes);
         }
         if (input.aircraft().mass_kg().isEmpty()) {
             notes.add(
@@ -58,24 +59,22 @@ record ForceBalance(
                             mass_kg,
                             100 * force.usualMassSigma()));
         }
-        return beyond(idle.get(), input, signals, air, share, weight_N, notes);
+        return new Beyond(idle.get(), input, signals, air, share, weight_N).balance(own, notes);
     }
 
+    /** All that flight at idle says, in this log and in others of the aircraft. */
     private static Optional<IdleDrag> idle(
-            TailInput input,
+            Optional<IdleEvidence> own,
+            Optional<IdleEvidence> others,
             Signals signals,
-            AirData air,
-            double[] share,
-            double weight_N,
             List<String> notes) {
-        Optional<IdleDrag> own = IdleFit.of(signals, air, share, weight_N, input.settings());
         if (own.isPresent()) {
-            return own;
+            return Optional.of(others.map(o -> o.and(own.get())).orElse(own.get()).drag());
         }
-        if (input.aircraft().idleDrag().isPresent()) {
+        if (others.isPresent()) {
             notes.add(
                     "idle drag is from other descents of this aircraft: none at idle in this log");
-            return input.aircraft().idleDrag();
+            return others.map(IdleEvidence::drag);
         }
         notes.add(
                 signals.has(Channel.POWER_LEVER)
@@ -86,54 +85,67 @@ record ForceBalance(
         return Optional.empty();
     }
 
-    private static ForceBalance beyond(
+    /** What is left of the balance once the drag at idle is taken off. */
+    private record Beyond(
             IdleDrag idle,
             TailInput input,
             Signals signals,
             AirData air,
             double[] share,
-            double weight_N,
-            List<String> notes) {
-        TailSettings.Force settings = input.settings().force();
-        double disc_m2 = Math.PI * settings.discDiameter_m() * settings.discDiameter_m() / 4;
-        double[] flap = signals.column(Channel.FLAP);
-        int n = share.length;
-        double[] force_N = new double[n];
-        double[] coefficient = new double[n];
-        double[] sigma = new double[n];
-        double massSigma =
-                input.aircraft().mass_kg().isPresent()
-                        ? settings.massSigma()
-                        : settings.usualMassSigma();
-        boolean otherFlap = false;
-        for (int i = 0; i < n; i++) {
-            double q_Pa = air.dynamicPressure_Pa()[i];
-            double cosine = Math.sqrt(1 - air.sinePath()[i] * air.sinePath()[i]);
-            force_N[i] = weight_N * share[i] - idle.drag_N(q_Pa, weight_N * cosine, flap[i]);
-            coefficient[i] = force_N[i] / (q_Pa * disc_m2);
-            double sink = settings.sinkSigma_mps() / air.true_mps()[i];
-            double mass = massSigma * share[i];
-            double speed =
-                    2 * settings.airspeedSigma_mps() / air.calibrated_mps()[i] * coefficient[i];
-            double balance =
-                    Math.hypot(
-                            weight_N * Math.hypot(sink, mass) / (q_Pa * disc_m2),
-                            idle.sigma_m2(flap[i]) / disc_m2);
-            sigma[i] = Math.hypot(balance, speed);
-            otherFlap |= coefficient[i] > 0.3 && idle.flapDistance_deg(flap[i]) > FLAP_REACH_DEG;
+            double weight_N) {
+        ForceBalance balance(Optional<IdleEvidence> own, List<String> notes) {
+            TailSettings.Force settings = input.settings().force();
+            double disc_m2 = Math.PI * settings.discDiameter_m() * settings.discDiameter_m() / 4;
+            double[] flap = signals.column(Channel.FLAP);
+            int n = share.length;
+            double[] force_N = new double[n];
+            double[] coefficient = new double[n];
+            double[] sigma = new double[n];
+            boolean otherFlap = false;
+            for (int i = 0; i < n; i++) {
+                double q_Pa = air.dynamicPressure_Pa()[i];
+                force_N[i] = weight_N * share[i] - q_Pa * idle.area_m2(flap[i], lift_m2(i));
+                coefficient[i] = force_N[i] / (q_Pa * disc_m2);
+                sigma[i] = areaSigma_m2(i, flap[i], settings) / disc_m2;
+                otherFlap |= coefficient[i] > 0.3 && idle.flapBeyond_deg(flap[i]) > FLAP_REACH_DEG;
+            }
+            notes.add(
+                    String.format(
+                            Locale.ROOT,
+                            "Tc′ takes a propeller disc of %.1f m across, as is usual, and idle drag"
+                                    + " met from %.0f to %.0f m/s",
+                            settings.discDiameter_m(),
+                            idle.met().lowest_mps(),
+                            idle.met().highest_mps()));
+            if (otherFlap) {
+                notes.add("the flap was set in reverse as never at idle: Tc′ there is uncertain");
+            }
+            return new ForceBalance(share, force_N, coefficient, sigma, own, notes);
         }
-        notes.add(
-                String.format(
-                        Locale.ROOT,
-                        "Tc′ takes a propeller disc of %.1f m across, as is usual, and idle drag met"
-                                + " from %.0f to %.0f m/s",
-                        settings.discDiameter_m(),
-                        idle.lowest_mps(),
-                        idle.highest_mps()));
-        if (otherFlap) {
-            notes.add("the flap was set in reverse as never at idle: Tc′ then includes its drag");
+
+        private double lift_m2(int i) {
+            double sine = air.sinePath()[i];
+            return weight_N * Math.sqrt(1 - sine * sine) / air.dynamicPressure_Pa()[i];
         }
-        return new ForceBalance(share, force_N, coefficient, sigma, Optional.of(idle), notes);
+
+        /**
+         * Of force over q: mass, sink and rising air through W·sin γ; the drag at idle; and
+         * airspeed V, by which the balance over q goes with V⁻³ and drag due to lift with V⁻⁴.
+         */
+        private double areaSigma_m2(int i, double flap_deg, TailSettings.Force settings) {
+            boolean massKnown = input.aircraft().mass_kg().isPresent();
+            double massSigma = massKnown ? settings.massSigma() : settings.usualMassSigma();
+            double whole_m2 = weight_N / air.dynamicPressure_Pa()[i];
+            double speed = settings.airspeedSigma_mps() / air.calibrated_mps()[i];
+            double rising =
+                    Math.hypot(settings.sinkSigma_mps(), settings.verticalAir_mps())
+                            / air.true_mps()[i];
+            double lift = idle.mean().getEntry(IdleDrag.TERMS - 1, 0) * lift_m2(i) * lift_m2(i);
+            double balance = Math.hypot(whole_m2 * rising, whole_m2 * massSigma * share[i]);
+            double airspeed = (3 * whole_m2 * share[i] - 4 * lift) * speed;
+            return Math.hypot(
+                    Math.hypot(balance, airspeed), idle.areaSigma_m2(flap_deg, lift_m2(i)));
+        }
     }
 
     boolean hasCoefficient() {

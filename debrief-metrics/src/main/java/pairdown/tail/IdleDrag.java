@@ -1,74 +1,89 @@
 package pairdown.tail;
 
-import java.util.List;
+import org.hipparchus.linear.RealMatrix;
 
 /**
- * An aircraft's drag with power at idle, D/q = a + b·(W/q)²: a drag area for each flap setting, and
- * one term that falls with airspeed for the lift. From descents at idle.
+ * An aircraft's drag with power at idle, D/q = a + f·b + f·(1 − f)·c + d·(L/q)², with f the flap
+ * over {@link #UNIT_FLAP_DEG}: an area that grows with the flap, about evenly, and a term for the
+ * lift. From flight at idle, see {@link IdleEvidence}.
  *
- * @param flaps one drag area for each flap setting met
- * @param liftTerm_perM2 b (1/m²), as lift in N over q in Pa is an area; 0 where the airspeeds met
- *     lay too close together to tell it apart
- * @param lowest_mps least calibrated airspeed met
- * @param highest_mps greatest calibrated airspeed met
- * @param samples how many grid samples it rests on
- * @param sigma_m2 one standard deviation of the drag area as scattered from second to second
+ * @param mean a, b, c (m²) and d (1/m²), in a column
+ * @param covariance theirs
+ * @param met where it was met
  */
-public record IdleDrag(
-        List<FlapArea> flaps,
-        double liftTerm_perM2,
-        double lowest_mps,
-        double highest_mps,
-        int samples,
-        double sigma_m2) {
-    public IdleDrag {
-        flaps = List.copyOf(flaps);
-        if (flaps.isEmpty()) {
-            throw new IllegalArgumentException("an idle drag needs at least one flap setting");
+public record IdleDrag(RealMatrix mean, RealMatrix covariance, Met met) {
+    /** How many coefficients there are. */
+    static final int TERMS = 4;
+
+    /** Full flap of a usual aircraft. */
+    static final double UNIT_FLAP_DEG = 40;
+
+    /**
+     * The airspeeds and flaps met at idle.
+     *
+     * @param lowestFlap_deg NaN where no flap was logged
+     * @param highestFlap_deg likewise
+     */
+    public record Met(
+            double lowest_mps,
+            double highest_mps,
+            double lowestFlap_deg,
+            double highestFlap_deg,
+            double duration_s) {
+        Met and(Met other) {
+            return new Met(
+                    Math.min(lowest_mps, other.lowest_mps),
+                    Math.max(highest_mps, other.highest_mps),
+                    Double.isNaN(lowestFlap_deg)
+                            ? other.lowestFlap_deg
+                            : Double.isNaN(other.lowestFlap_deg)
+                                    ? lowestFlap_deg
+                                    : Math.min(lowestFlap_deg, other.lowestFlap_deg),
+                    Double.isNaN(highestFlap_deg)
+                            ? other.highestFlap_deg
+                            : Double.isNaN(other.highestFlap_deg)
+                                    ? highestFlap_deg
+                                    : Math.max(highestFlap_deg, other.highestFlap_deg),
+                    duration_s + other.duration_s);
         }
     }
 
-    /**
-     * Drag area (m²) with the flap at about {@code flap_deg}, NaN for a flap that is not logged;
-     * and one standard deviation of it, which is that of the scatter where only one stretch of air
-     * was met.
-     */
-    public record FlapArea(double flap_deg, double area_m2, double sigma_m2) {}
+    /** What a, b, c and d are multiplied by; a flap that is not logged counts as up. */
+    static double[] terms(double flap_deg, double liftOverPressure_m2) {
+        double f = Double.isFinite(flap_deg) ? flap_deg / UNIT_FLAP_DEG : 0;
+        return new double[] {1, f, f * (1 - f), liftOverPressure_m2 * liftOverPressure_m2};
+    }
 
     /**
-     * Drag (N).
+     * Drag over dynamic pressure (m²).
      *
-     * @param dynamicPressure_Pa q
-     * @param lift_N what the wing carries: weight times the cosine of the path
      * @param flap_deg NaN where not logged
+     * @param liftOverPressure_m2 what the wing carries over q
      */
-    public double drag_N(double dynamicPressure_Pa, double lift_N, double flap_deg) {
-        double ratio = lift_N / dynamicPressure_Pa;
-        return dynamicPressure_Pa * (area_m2(flap_deg) + liftTerm_perM2 * ratio * ratio);
+    public double area_m2(double flap_deg, double liftOverPressure_m2) {
+        double[] terms = terms(flap_deg, liftOverPressure_m2);
+        double sum = 0;
+        for (int i = 0; i < TERMS; i++) {
+            sum += terms[i] * mean.getEntry(i, 0);
+        }
+        return sum;
     }
 
-    /** How far (°) the nearest flap setting met lies from {@code flap_deg}; 0 where not logged. */
-    public double flapDistance_deg(double flap_deg) {
-        double away = Math.abs(nearest(flap_deg).flap_deg() - flap_deg);
-        return Double.isFinite(away) ? away : 0;
-    }
-
-    /** One standard deviation of the drag area at an instant: the area's own and the scatter. */
-    double sigma_m2(double flap_deg) {
-        return Math.hypot(nearest(flap_deg).sigma_m2(), sigma_m2);
-    }
-
-    private double area_m2(double flap_deg) {
-        return nearest(flap_deg).area_m2();
-    }
-
-    private FlapArea nearest(double flap_deg) {
-        FlapArea best = flaps.get(0);
-        for (FlapArea f : flaps) {
-            if (Math.abs(f.flap_deg() - flap_deg) < Math.abs(best.flap_deg() - flap_deg)) {
-                best = f;
+    /** One standard deviation of {@link #area_m2}. */
+    public double areaSigma_m2(double flap_deg, double liftOverPressure_m2) {
+        double[] terms = terms(flap_deg, liftOverPressure_m2);
+        double sum = 0;
+        for (int i = 0; i < TERMS; i++) {
+            for (int j = 0; j < TERMS; j++) {
+                sum += terms[i] * covariance.getEntry(i, j) * terms[j];
             }
         }
-        return best;
+        return Math.sqrt(Math.max(0, sum));
+    }
+
+    /** How far (°) a flap lies outside those met at idle; 0 where not logged. */
+    double flapBeyond_deg(double flap_deg) {
+        double away = Math.max(met.lowestFlap_deg - flap_deg, flap_deg - met.highestFlap_deg);
+        return Double.isFinite(away) ? Math.max(0, away) : 0;
     }
 }

@@ -40,7 +40,7 @@ final class Reviewer {
                 new Sequences(input, flight).of(bare.powerChanges(), bare.episodes());
         TailReview review =
                 new TailReview(
-                        flight.balance().idleDrag(),
+                        flight.balance().ownIdle(),
                         dives,
                         sequences,
                         changeTable(bare),

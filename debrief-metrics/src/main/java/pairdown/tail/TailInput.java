@@ -57,9 +57,9 @@ public record TailInput(
      * The aircraft itself.
      *
      * @param mass_kg all-up; else the settings' default, and said
-     * @param idleDrag from other descents of the same aircraft, where this attempt has none at idle
+     * @param idle what other descents of the same aircraft say about its drag at idle
      */
-    public record Aircraft(OptionalDouble mass_kg, Optional<IdleDrag> idleDrag) {
+    public record Aircraft(OptionalDouble mass_kg, Optional<IdleEvidence> idle) {
         public static final Aircraft UNKNOWN =
                 new Aircraft(OptionalDouble.empty(), Optional.empty());
     }

@@ -8,7 +8,7 @@ import pairdown.time.Span;
 /**
  * The pilot's review: what a table or a chart of power and tail is made from.
  *
- * @param idleDrag the aircraft's idle drag, found here or brought from other descents
+ * @param idle what flight at idle in this log says about the aircraft's drag
  * @param dives where the tail is judged: of each descent the part from its first to its last
  *     reverse, all of it where there was none
  * @param sequences one row a descent
@@ -24,7 +24,7 @@ import pairdown.time.Span;
  * @param map effectiveness by retarding coefficient and airspeed; only cells with samples
  */
 public record TailReview(
-        Optional<IdleDrag> idleDrag,
+        Optional<IdleEvidence> idle,
         List<Span> dives,
         List<DescentSequence> sequences,
         Optional<PowerTable> changeTable,
@@ -62,7 +62,7 @@ public record TailReview(
 
     TailReview over(List<Span> judged) {
         return new TailReview(
-                idleDrag,
+                idle,
                 judged,
                 sequences,
                 changeTable,

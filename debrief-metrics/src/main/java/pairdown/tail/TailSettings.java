@@ -48,7 +48,12 @@ public record TailSettings(
      * @param idleSettle_s after the lever comes to idle, torque and blade need this long
      * @param leastIdle_s less time at idle in all gives no baseline
      * @param leastIdleSink_mps a slower sink at idle is a flare, a roll or not yet a descent
-     * @param flapBin_deg flap settings closer than this are one
+     * @param verticalAir_mps rising and sinking air that the balance takes for drag and power, one
+     *     sigma between light and moderate (MIL-F-8785C)
+     * @param verticalAir_s for how long: gusts of 530 m at 45 to 65 m/s
+     * @param reverseErrorShare how far reverse may put a logged airspeed off: pick-ups near the
+     *     wake
+     * @param motionSpeedSigma_mps of the airspeed by motion and wind, over a descent
      * @param airspeedSigma_mps of a smoothed airspeed, for the sigma of the force
      * @param sinkSigma_mps of a smoothed sink
      * @param massSigma share of a given mass that is uncertain
@@ -61,14 +66,17 @@ public record TailSettings(
             double idleSettle_s,
             double leastIdle_s,
             double leastIdleSink_mps,
-            double flapBin_deg,
+            double verticalAir_mps,
+            double verticalAir_s,
+            double reverseErrorShare,
+            double motionSpeedSigma_mps,
             double airspeedSigma_mps,
             double sinkSigma_mps,
             double massSigma,
             double usualMass_kg,
             double usualMassSigma) {
         public static final Force DEFAULT =
-                new Force(2.8, 3, 1.5, 1, 2, 4, 0.4, 0.3, 0.03, 2300, 0.25);
+                new Force(2.8, 3, 1.5, 1, 2, 1.5, 8, 0.03, 1.2, 0.4, 0.3, 0.03, 2300, 0.25);
     }
 
     /**
