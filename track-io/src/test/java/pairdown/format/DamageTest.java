@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
@@ -222,7 +223,7 @@ class DamageTest {
                         "2031-05-14T15:02:15Z,12.5,15.5,100",
                         "no time,12.5,15.5,100");
         assertEquals(2, TestLogs.fixes(track));
-        assertEquals(4, track.report().skippedCount());
+        assertEquals(5, track.report().skippedCount());
         assertEquals(2, track.report().skipped().get(0).line());
         assertEquals("latitude 95.2 is outside ±90", track.report().skipped().get(0).reason());
     }
@@ -296,6 +297,31 @@ class DamageTest {
                 assertThrows(
                         UnusableInputException.class, () -> TestLogs.read(bytes.toByteArray()));
         assertTrue(String.valueOf(e.getMessage()).contains("several logs"));
+    }
+
+    /** What lies beside a log to be read by people is no second log. */
+    @Test
+    void aNoteBesideTheLogInAnArchiveIsNoLog() throws Exception {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            for (String name : new String[] {"README.txt", "logs/", "logs/a.csv"}) {
+                zip.putNextEntry(new ZipEntry(name));
+                zip.write((name.endsWith(".csv") ? CSV : "").getBytes(StandardCharsets.UTF_8));
+            }
+        }
+        assertEquals(
+                TestLogs.read(CSV.getBytes(StandardCharsets.UTF_8)).size(),
+                TestLogs.read(bytes.toByteArray()).size());
+    }
+
+    @Test
+    void anArchiveWithinAnArchiveIsToBeUnpackedOnce() {
+        byte[] inner = TestLogs.gzip(CSV.getBytes(StandardCharsets.UTF_8));
+        for (byte[] outer : List.of(TestLogs.gzip(inner), TestLogs.zip(inner, "a.csv.gz"))) {
+            UnusableInputException e =
+                    assertThrows(UnusableInputException.class, () -> TestLogs.read(outer));
+            assertTrue(String.valueOf(e.getMessage()).contains("within an archive"));
+        }
     }
 
     /** 200 MB of zeros in 200 kB: refused before it is unpacked whole. */

@@ -17,6 +17,7 @@ final class Cells {
     private final int[] to = new int[MAX_CELLS];
     private byte[] bytes = {};
     private int size;
+    private boolean inText;
 
     Cells(byte delimiter) {
         this.delimiter = delimiter;
@@ -30,9 +31,12 @@ final class Cells {
     void split(byte[] source, int start, int end) {
         bytes = source;
         size = 0;
+        inText = false;
         int at = start;
         while (size < MAX_CELLS) {
-            int stop = at < end && source[at] == '"' ? quotedEnd(at, end) : -1;
+            boolean quoted = at < end && source[at] == '"';
+            int stop = quoted ? quotedEnd(at, end) : -1;
+            inText |= quoted && stop < 0;
             if (stop >= 0) {
                 add(at + 1, stop);
                 at = stop + 1;
@@ -86,6 +90,11 @@ final class Cells {
 
     int size() {
         return size;
+    }
+
+    /** Whether a cell is a text whose closing quote is not on this line. */
+    boolean endInText() {
+        return inText;
     }
 
     byte[] bytes() {

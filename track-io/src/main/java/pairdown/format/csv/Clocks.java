@@ -40,6 +40,21 @@ final class Clocks {
         return new IsoTime.Reading(IsoTime.NONE, IsoTime.NONE);
     }
 
+    /** The first word of a date and time in one text. */
+    static String dateOf(String text) {
+        return text.substring(0, blank(text));
+    }
+
+    /** What follows the first word of a date and time in one text. */
+    static String timeOf(String text) {
+        return text.substring(blank(text)).strip();
+    }
+
+    private static int blank(String text) {
+        int blank = text.indexOf(' ');
+        return blank < 0 ? text.length() : blank;
+    }
+
     /** A time of day: {@code 15:02:11.35}, {@code 3:02:11 PM}, {@code 150211.35}. */
     static long timeOfDay_ns(String text) {
         String plain = text.strip();

@@ -18,7 +18,7 @@ import pairdown.track.UnusableInputException;
 /** Reads the rows of a CSV log whose layout is known. */
 final class CsvReader {
     private static final Set<String> MISSING =
-            Set.of("", "nan", "null", "none", "n/a", "na", "-", "--", "---", "inf", "-inf", "nil");
+            Set.of("", "nan", "null", "none", "n/a", "na", "-", "--", "---", "nil");
 
     private final Layout layout;
     private final Notes notes = new Notes();
@@ -29,6 +29,9 @@ final class CsvReader {
     private final int latitude;
     private final int longitude;
     private final LastCell lastCell = new LastCell();
+
+    /** Whether the last record ends within a quoted text that goes on in the next line. */
+    private boolean inText;
 
     CsvReader(LogSource source, Layout layout) {
         this.layout = layout;
@@ -81,29 +84,28 @@ final class CsvReader {
         if (lines.hasAt(0, "#")) {
             return;
         }
-        if (cells.size() == 1 && layout.width() > 2) {
-            skip(lines, "no record: ");
-            return;
+        boolean alone = cells.size() == 1 && layout.width() > 2;
+        long t_ns = alone ? IsoTime.NONE : layout.time().ns(cells);
+        if (t_ns != IsoTime.NONE) {
+            rows.begin(t_ns, lines.number());
+            values(lines.number());
+            lastCell.remember(cells);
+            inText = cells.endInText() && cells.size() >= layout.width();
+        } else if (inText) {
+            text(lines);
+        } else if (alone) {
+            notes.skip(lines.number(), () -> "no record: " + Text.quote(lines.text()));
+        } else {
+            notes.skip(lines.number(), layout.time()::complaint);
         }
-        long t_ns = layout.time().ns(cells);
-        if (t_ns == IsoTime.NONE) {
-            if (notes.wantsExamples()) {
-                notes.skip(lines.number(), layout.time().complaint());
-            } else {
-                notes.skipMore();
-            }
-            return;
-        }
-        rows.begin(t_ns, lines.number());
-        values(lines.number());
-        lastCell.remember(cells);
     }
 
-    private void skip(ByteLines lines, String reason) {
-        if (notes.wantsExamples()) {
-            notes.skip(lines.number(), reason + Text.quote(lines.text()));
-        } else {
-            notes.skipMore();
+    /** A further line of a text in quotes, with which its record ends: nothing is lost by it. */
+    private void text(ByteLines lines) {
+        int quote = lines.text().indexOf('"');
+        inText = quote < 0;
+        if (quote >= 0 && !lines.text().substring(quote + 1).isBlank()) {
+            notes.skip(lines.number(), () -> "no record: " + Text.quote(lines.text()));
         }
     }
 
@@ -124,8 +126,14 @@ final class CsvReader {
         if (latitude < 0 || longitude < 0) {
             return false;
         }
-        double lat = degrees(layout.columns().get(latitude), line);
-        double lon = degrees(layout.columns().get(longitude), line);
+        long lost = notes.skippedCount();
+        double lat = degrees(latitude, layout.hemispheres().latitude(), line);
+        double lon = degrees(longitude, layout.hemispheres().longitude(), line);
+        if (Double.isNaN(lat) != Double.isNaN(lon) && notes.skippedCount() == lost) {
+            notes.skip(
+                    line,
+                    () -> "half a position: no " + (Double.isNaN(lat) ? "latitude" : "longitude"));
+        }
         return !Double.isNaN(lat) && !Double.isNaN(lon) && !isNoFix() && rows.position(lat, lon);
     }
 
@@ -139,13 +147,29 @@ final class CsvReader {
         return false;
     }
 
-    private double degrees(ValueColumn column, long line) {
+    private double degrees(int of, int letterColumn, long line) {
+        ValueColumn column = layout.columns().get(of);
         double value = number(column);
-        if (!Double.isNaN(value)) {
-            return column.base(value);
+        double degrees =
+                Double.isNaN(value)
+                        ? SpeltDegrees.parse(cells.text(column.index()))
+                        : column.base(value);
+        if (Double.isNaN(degrees)) {
+            return complain(column, line);
         }
-        double spelt = SpeltDegrees.parse(cells.text(column.index()));
-        return Double.isNaN(spelt) ? complain(column, line) : spelt;
+        if (letterColumn < 0) {
+            return degrees;
+        }
+        double signed = Hemispheres.signed(degrees, cells.text(letterColumn));
+        if (Double.isNaN(signed)) {
+            notes.skip(
+                    line,
+                    () ->
+                            column.name()
+                                    + " on an unknown side: "
+                                    + Text.quote(cells.text(letterColumn)));
+        }
+        return signed;
     }
 
     private double cell(ValueColumn column, long line) {
@@ -156,7 +180,11 @@ final class CsvReader {
         if (column.channel() == Channel.FIX_TYPE) {
             return fixType(cells.ascii(column.index()));
         }
-        return complain(column, line);
+        if (cells.length(column.index()) == 0) {
+            return Double.NaN;
+        }
+        double grouped = GroupedDigits.parse(cells.text(column.index()), layout.dialect());
+        return Double.isNaN(grouped) ? complain(column, line) : column.base(grouped);
     }
 
     private double number(ValueColumn column) {
@@ -167,15 +195,12 @@ final class CsvReader {
     }
 
     private double complain(ValueColumn column, long line) {
-        if (cells.length(column.index()) > 0) {
-            String text = cells.text(column.index());
-            if (!MISSING.contains(text.toLowerCase(Locale.ROOT))) {
-                if (notes.wantsExamples()) {
-                    notes.skip(line, column.name() + " " + Text.quote(text) + " is no number");
-                } else {
-                    notes.skipMore();
-                }
-            }
+        if (cells.length(column.index()) == 0) {
+            return Double.NaN;
+        }
+        String text = cells.text(column.index());
+        if (!MISSING.contains(text.toLowerCase(Locale.ROOT))) {
+            notes.skip(line, () -> column.name() + " " + Text.quote(text) + " is no number");
         }
         return Double.NaN;
     }

@@ -5,12 +5,16 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import pairdown.format.source.Text;
 import pairdown.track.Channel;
 import pairdown.track.HeightDatum;
 import pairdown.units.LoggedUnit;
 
 /** Finds the layout of a CSV log from its own header: the row with the most headings known here. */
 final class HeaderLayout {
+    private static final int MOST_NAMED = 5;
+
     private final Dialect dialect;
     private final SampleLines lines;
 
@@ -80,12 +84,20 @@ final class HeaderLayout {
     private Layout withColumns(
             List<Heading> headings, long firstDataLine, TimeColumn time, List<String> warnings) {
         Map<Channel, ValueColumn> columns = new EnumMap<>(Channel.class);
+        Hemispheres hemispheres = Hemispheres.among(headings);
+        List<String> unknown = new ArrayList<>();
         HeightDatum datum = HeightDatum.UNKNOWN;
         boolean signOpen = false;
         for (int i = 0; i < headings.size(); i++) {
             Heading heading = headings.get(i);
             Optional<Words.Meaning> found = Words.meaning(heading);
             if (found.isEmpty()) {
+                if (!heading.text().isBlank()
+                        && !TimeHeading.isOne(heading)
+                        && !ClockParts.isOne(heading)
+                        && !hemispheres.has(i)) {
+                    unknown.add(heading.text());
+                }
                 continue;
             }
             Words.Meaning meaning = found.get();
@@ -106,15 +118,32 @@ final class HeaderLayout {
             }
         }
         courseForHeading(columns, warnings);
+        if (!unknown.isEmpty()) {
+            warnings.add(notUsed(unknown));
+        }
         return new Layout(
                 dialect,
                 firstDataLine,
                 headings.size(),
                 time,
                 List.copyOf(columns.values()),
+                hemispheres,
                 datum,
                 signOpen,
                 warnings);
+    }
+
+    /** Columns whose heading is in no words known here: a coach may miss one of them. */
+    private static String notUsed(List<String> columns) {
+        String named =
+                columns.stream()
+                        .limit(MOST_NAMED)
+                        .map(Text::quote)
+                        .collect(Collectors.joining(", "));
+        int more = columns.size() - MOST_NAMED;
+        return "columns not known and not used: "
+                + named
+                + (more > 0 ? " and " + more + " more" : "");
     }
 
     /**

@@ -1,9 +1,12 @@
 package pairdown.format.csv;
 
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import pairdown.units.LoggedUnit;
@@ -18,6 +21,11 @@ record Heading(String text, List<String> words, Optional<LoggedUnit> unit) {
     private static final Pattern BRACKETED = Pattern.compile("[(\\[{<]([^)\\]}>]*)[)\\]}>]");
     private static final Pattern CAMEL =
             Pattern.compile("(?<=[a-z0-9])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])");
+
+    private static final Pattern ZONE =
+            Pattern.compile("([A-Z][A-Za-z]+/[A-Za-z_/]+)|(?:UTC|GMT)[+-](?:1[0-4]|0?\\d)(?!\\d)");
+
+    private static final Set<String> REGIONS = ZoneId.getAvailableZoneIds();
 
     /** The longest cell that is still read as a heading: a unit is looked for at every blank. */
     private static final int LONGEST = 120;
@@ -45,6 +53,24 @@ record Heading(String text, List<String> words, Optional<LoggedUnit> unit) {
             return withTrailingUnit(text, rest.toString());
         }
         return new Heading(text, words(rest.toString()), unit);
+    }
+
+    /** The time zone the heading names: a region such as {@code Africa/Windhoek}, or UTC+2. */
+    Optional<ZoneId> zone() {
+        return zoneText().map(ZoneId::of);
+    }
+
+    /** The words without those of the zone. */
+    List<String> wordsBesideZone() {
+        return zoneText().map(zone -> words(text.replace(zone, " "))).orElse(words);
+    }
+
+    private Optional<String> zoneText() {
+        return ZONE.matcher(text)
+                .results()
+                .filter(m -> m.group(1) == null || REGIONS.contains(m.group(1)))
+                .map(MatchResult::group)
+                .findFirst();
     }
 
     /** The same column with a unit from a row of units, unless its own heading has one. */
@@ -75,7 +101,8 @@ record Heading(String text, List<String> words, Optional<LoggedUnit> unit) {
         return ending.length() > 3 && ending.toLowerCase(Locale.ROOT).startsWith("second");
     }
 
-    private static List<String> words(String text) {
+    /** The words of a text in lower case, in order. */
+    static List<String> words(String text) {
         List<String> words = new ArrayList<>();
         for (String piece : text.split("[^\\p{L}\\p{N}%\u00b0]+", -1)) {
             CAMEL.splitAsStream(piece)

@@ -8,6 +8,7 @@ import pairdown.track.HeightDatum;
  *
  * @param firstDataLine the line its rows begin with, from 1
  * @param width cells of the header
+ * @param hemispheres where the letters of the degrees stand
  * @param signOpen whether the header leaves open whether the vertical speed counts up or down
  * @param warnings what was assumed
  */
@@ -17,6 +18,7 @@ record Layout(
         int width,
         TimeColumn time,
         List<ValueColumn> columns,
+        Hemispheres hemispheres,
         HeightDatum datum,
         boolean signOpen,
         List<String> warnings) {

@@ -71,6 +71,7 @@ final class MappedLayout {
                 header.size(),
                 time(header, headerRow, firstData),
                 columns,
+                Hemispheres.among(header.stream().map(Heading::of).toList()),
                 datum,
                 false,
                 warnings);

@@ -5,7 +5,10 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToLongFunction;
 import pairdown.format.source.Numbers;
+import pairdown.format.source.Text;
 import pairdown.time.GpsTime;
 import pairdown.time.IsoTime;
 
@@ -137,25 +140,88 @@ abstract class TimeColumn {
         };
     }
 
+    /** A date or a time of day, wherever in a row it stands. */
+    interface Part {
+        /** From 1970, or from midnight; {@link IsoTime#NONE} where it can't be read. */
+        long ns(Cells cells);
+
+        /** What the row has there. */
+        String text(Cells cells);
+
+        /** A part that is one text. */
+        static Part of(Function<Cells, String> text, ToLongFunction<String> ns) {
+            return new Part() {
+                @Override
+                public long ns(Cells cells) {
+                    return ns.applyAsLong(text.apply(cells));
+                }
+
+                @Override
+                public String text(Cells cells) {
+                    return text.apply(cells);
+                }
+            };
+        }
+
+        /** A date and time of day without a zone in one text. */
+        static Part dateTime(Function<Cells, String> text) {
+            return of(text, t -> Clocks.dateTime(t).local_ns());
+        }
+
+        /** The moment that a date and a time of day make together. */
+        static Part sum(Part date, Part time) {
+            return new Part() {
+                @Override
+                public long ns(Cells cells) {
+                    long day_ns = date.ns(cells);
+                    long time_ns = time.ns(cells);
+                    return day_ns == IsoTime.NONE || time_ns == IsoTime.NONE
+                            ? IsoTime.NONE
+                            : day_ns + time_ns;
+                }
+
+                @Override
+                public String text(Cells cells) {
+                    return date.text(cells) + " " + time.text(cells);
+                }
+            };
+        }
+
+        /** A time of day in one text. */
+        static Part timeOfDay(Function<Cells, String> text, byte decimalMark) {
+            return of(text, t -> Clocks.timeOfDay_ns(decimalMark == ',' ? t.replace(',', '.') : t));
+        }
+    }
+
     /** A date and a time of day in two columns. */
-    static TimeColumn split(int dateColumn, DateOrder order, int timeColumn, byte decimalMark) {
+    static TimeColumn split(int dateColumn, DateOrder order, Part time) {
+        return split(Part.of(cells -> cells.ascii(dateColumn), order::day_ns), guess(order), time);
+    }
+
+    /** What is to be said of an order of dates. */
+    static List<String> guess(DateOrder order) {
+        return order.isGuess()
+                ? List.of("dates like 3/4/2031 taken as day/month", "times taken as UTC")
+                : List.of();
+    }
+
+    /** A date and a time of day, with what is to be said of the date. */
+    static TimeColumn split(Part date, List<String> ofDate, Part time) {
         return new TimeColumn() {
             private boolean zoneless;
 
             @Override
             long ns(Cells cells) {
-                long day_ns = order.day_ns(cells.ascii(dateColumn));
-                String text = cells.ascii(timeColumn);
-                long time_ns =
-                        Clocks.timeOfDay_ns(decimalMark == ',' ? text.replace(',', '.') : text);
+                long day_ns = date.ns(cells);
+                long time_ns = time.ns(cells);
                 if (day_ns == IsoTime.NONE || time_ns == IsoTime.NONE) {
                     return refuse(
                             "no time in "
-                                    + quoted(cells, dateColumn)
+                                    + Text.quote(date.text(cells))
                                     + " "
-                                    + quoted(cells, timeColumn));
+                                    + Text.quote(time.text(cells)));
                 }
-                zoneless |= !text.endsWith("Z");
+                zoneless |= !time.text(cells).endsWith("Z");
                 return day_ns + time_ns;
             }
 
@@ -166,24 +232,24 @@ abstract class TimeColumn {
 
             @Override
             List<String> warnings() {
-                return order.isGuess()
-                        ? List.of("dates like 3/4/2031 taken as day/month", "times taken as UTC")
+                return !ofDate.isEmpty()
+                        ? ofDate
                         : zoneless ? List.of("times name no zone: taken as UTC") : List.of();
             }
         };
     }
 
     /** A time of day without date: from the first midnight, days added as it passes midnight. */
-    static TimeColumn timeOfDay(int column) {
+    static TimeColumn timeOfDay(Part time) {
         return new TimeColumn() {
             private long day_ns;
             private long last_ns = IsoTime.NONE;
 
             @Override
             long ns(Cells cells) {
-                long t_ns = Clocks.timeOfDay_ns(cells.ascii(column));
+                long t_ns = time.ns(cells);
                 if (t_ns == IsoTime.NONE) {
-                    return refuse("no time in " + quoted(cells, column));
+                    return refuse("no time in " + Text.quote(time.text(cells)));
                 }
                 if (last_ns != IsoTime.NONE && day_ns + t_ns < last_ns - DAY_NS / 2) {
                     day_ns += DAY_NS;
@@ -207,7 +273,45 @@ abstract class TimeColumn {
 
     /** Local dates and times, or times of day of one local date, in a zone. */
     static TimeColumn local(int column, ZoneId zone, Optional<Long> day_ns) {
-        return new LocalTimeColumn(column, zone, day_ns);
+        Part full = Part.dateTime(cells -> cells.ascii(column));
+        return local(day_ns.<Part>map(day -> new DaysOn(column, day, full)).orElse(full), zone);
+    }
+
+    /** Local dates and times in a zone. */
+    static TimeColumn local(Part wall, ZoneId zone) {
+        return new LocalTimeColumn(wall, zone);
+    }
+
+    /** Times of day from a date on, a day later each time they pass midnight. */
+    private static final class DaysOn implements Part {
+        private final int column;
+        private final Part full;
+        private long day_ns;
+        private long last_ns = IsoTime.NONE;
+
+        DaysOn(int column, long day_ns, Part full) {
+            this.column = column;
+            this.day_ns = day_ns;
+            this.full = full;
+        }
+
+        @Override
+        public long ns(Cells cells) {
+            long time_ns = Clocks.timeOfDay_ns(text(cells));
+            if (time_ns == IsoTime.NONE) {
+                return full.ns(cells);
+            }
+            if (last_ns != IsoTime.NONE && day_ns + time_ns < last_ns - DAY_NS / 2) {
+                day_ns += DAY_NS;
+            }
+            last_ns = day_ns + time_ns;
+            return last_ns;
+        }
+
+        @Override
+        public String text(Cells cells) {
+            return cells.ascii(column);
+        }
     }
 
     static double number(Cells cells, int column, byte decimalMark) {
@@ -217,37 +321,34 @@ abstract class TimeColumn {
     }
 
     static String quoted(Cells cells, int column) {
-        return pairdown.format.source.Text.quote(cells.text(column));
+        return Text.quote(cells.text(column));
     }
 
     /** Local wall-clock time; hours that a change of clocks skips or repeats are said. */
     private static final class LocalTimeColumn extends TimeColumn {
-        private final int column;
+        private final Part wall;
         private final ZoneId zone;
-        private final Optional<Long> day_ns;
-        private long daysOn_ns;
         private long lastLocal_ns = IsoTime.NONE;
         private long cachedMinute = Long.MIN_VALUE;
         private List<ZoneOffset> cachedOffsets = List.of();
         private boolean repeatedHour;
         private boolean inSecondPass;
 
-        LocalTimeColumn(int column, ZoneId zone, Optional<Long> day_ns) {
-            this.column = column;
+        LocalTimeColumn(Part wall, ZoneId zone) {
+            this.wall = wall;
             this.zone = zone;
-            this.day_ns = day_ns;
         }
 
         @Override
         long ns(Cells cells) {
-            long local_ns = local_ns(cells.ascii(column));
+            long local_ns = wall.ns(cells);
             if (local_ns == IsoTime.NONE) {
-                return refuse("no time in " + quoted(cells, column));
+                return refuse("no time in " + Text.quote(wall.text(cells)));
             }
             List<ZoneOffset> offsets = offsets(local_ns);
             if (offsets.isEmpty()) {
                 return refuse(
-                        quoted(cells, column)
+                        Text.quote(wall.text(cells))
                                 + " does not exist in "
                                 + zone
                                 + ": clocks went forward");
@@ -261,22 +362,6 @@ abstract class TimeColumn {
             lastLocal_ns = local_ns;
             ZoneOffset offset = offsets.get(inSecondPass ? 1 : 0);
             return local_ns - offset.getTotalSeconds() * SECOND_NS;
-        }
-
-        private long local_ns(String text) {
-            if (day_ns.isEmpty()) {
-                return Clocks.dateTime(text).local_ns();
-            }
-            long time_ns = Clocks.timeOfDay_ns(text);
-            if (time_ns == IsoTime.NONE) {
-                return Clocks.dateTime(text).local_ns();
-            }
-            long t_ns = day_ns.get() + daysOn_ns + time_ns;
-            if (lastLocal_ns != IsoTime.NONE && t_ns < lastLocal_ns - DAY_NS / 2) {
-                daysOn_ns += DAY_NS;
-                t_ns += DAY_NS;
-            }
-            return t_ns;
         }
 
         /** Offsets change on whole minutes; one look-up a minute of log is enough. */

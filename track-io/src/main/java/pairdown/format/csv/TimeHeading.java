@@ -1,5 +1,6 @@
 package pairdown.format.csv;
 
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +28,6 @@ final class TimeHeading {
                     "secs",
                     "gmt",
                     "tow",
-                    "itow",
                     "uptime",
                     "hms",
                     "milliseconds",
@@ -81,7 +81,12 @@ final class TimeHeading {
                     "and",
                     "the",
                     "receiver",
-                    "device");
+                    "device",
+                    "i",
+                    "fix",
+                    "sample",
+                    "record",
+                    "measurement");
 
     /** Greatest counts that can still be seconds, milliseconds, microseconds from 1970. */
     private static final double LEAST_UNIX_S = 3e8;
@@ -112,7 +117,7 @@ final class TimeHeading {
     }
 
     private static boolean isTime(Heading heading) {
-        List<String> words = heading.words();
+        List<String> words = heading.wordsBesideZone();
         return !words.isEmpty()
                 && words.stream().anyMatch(TIME::contains)
                 && words.stream().allMatch(w -> TIME.contains(w) || MAY_STAND_BY.contains(w));
@@ -145,6 +150,12 @@ final class TimeHeading {
     }
 
     private Optional<TimeColumn> find() {
+        Optional<ClockParts> parts = ClockParts.among(headings);
+        if (parts.isPresent()) {
+            List<String> dates =
+                    parts.get().date().size() == 1 ? samples(parts.get().date().get(0)) : List.of();
+            return parts.map(p -> p.column(dates, dialect.decimalMark()));
+        }
         List<Integer> times = new ArrayList<>();
         int date = -1;
         int week = -1;
@@ -176,7 +187,7 @@ final class TimeHeading {
             candidates.add(date);
         }
         for (int column : candidates) {
-            Optional<TimeColumn> one = instants(column);
+            Optional<TimeColumn> one = inZone(column, date).or(() -> instants(column));
             if (one.isPresent()) {
                 return one;
             }
@@ -193,8 +204,7 @@ final class TimeHeading {
                 if (isLocal(column)) {
                     return withoutZone(column);
                 }
-                return Optional.of(
-                        TimeColumn.split(date, DateOrder.of(dates), column, dialect.decimalMark()));
+                return Optional.of(TimeColumn.split(date, DateOrder.of(dates), timeOfDay(column)));
             }
         }
         return Optional.empty();
@@ -212,6 +222,13 @@ final class TimeHeading {
                 return Optional.of(TimeColumn.iso(column));
             }
         }
+        List<String> dates = datesBeside(column);
+        if (!dates.isEmpty()) {
+            DateOrder order = DateOrder.of(dates);
+            return Optional.of(
+                    TimeColumn.split(
+                            dateOf(column, order), TimeColumn.guess(order), timeOf(column)));
+        }
         double value = first(column);
         if (value >= LEAST_UNIX_S && value < MOST_UNIX_S && !unitIsSmall(column)) {
             return Optional.of(counted(column, 1, true));
@@ -225,6 +242,59 @@ final class TimeHeading {
         return value >= MOST_UNIX_US && value < 1e20
                 ? Optional.of(counted(column, 1e-9, true))
                 : Optional.empty();
+    }
+
+    /** The dates of a column that has dates with times behind them, as spreadsheets write them. */
+    private List<String> datesBeside(int column) {
+        List<String> dates = samples(column).stream().map(Clocks::dateOf).toList();
+        boolean times =
+                samples(column).stream()
+                        .anyMatch(t -> Clocks.timeOfDay_ns(Clocks.timeOf(t)) != IsoTime.NONE);
+        return times && DateOrder.isDate(dates.get(0)) ? dates : List.of();
+    }
+
+    private static TimeColumn.Part dateOf(int column, DateOrder order) {
+        return TimeColumn.Part.of(cells -> Clocks.dateOf(cells.ascii(column)), order::day_ns);
+    }
+
+    private TimeColumn.Part timeOf(int column) {
+        return TimeColumn.Part.timeOfDay(
+                cells -> Clocks.timeOf(cells.ascii(column)), dialect.decimalMark());
+    }
+
+    /** Local times in a zone that the heading names, if their dates are there. */
+    private Optional<TimeColumn> inZone(int column, int date) {
+        Optional<ZoneId> zone = headings.get(column).zone();
+        if (zone.isEmpty()) {
+            return Optional.empty();
+        }
+        if (samples(column).stream().anyMatch(t -> Clocks.dateTime(t).isReadable())) {
+            return zone.map(z -> TimeColumn.local(column, z, Optional.empty()));
+        }
+        List<String> beside = datesBeside(column);
+        if (!beside.isEmpty()) {
+            return zone.map(z -> inZone(dateOf(column, said(beside)), timeOf(column), z));
+        }
+        List<String> dates = date < 0 ? List.of() : samples(date);
+        return isTimeOfDay(column) && !dates.isEmpty() && DateOrder.isDate(dates.get(0))
+                ? zone.map(
+                        z ->
+                                inZone(
+                                        TimeColumn.Part.of(c -> c.ascii(date), said(dates)::day_ns),
+                                        timeOfDay(column),
+                                        z))
+                : Optional.empty();
+    }
+
+    private static TimeColumn inZone(TimeColumn.Part date, TimeColumn.Part time, ZoneId zone) {
+        return TimeColumn.local(TimeColumn.Part.sum(date, time), zone);
+    }
+
+    /** The order of these dates; where it is a guess, that is said. */
+    private DateOrder said(List<String> dates) {
+        DateOrder order = DateOrder.of(dates);
+        warnings.addAll(TimeColumn.guess(order).stream().limit(1).toList());
+        return order;
     }
 
     /** A count of milliseconds since power-on may reach what seconds from 1970 begin with. */
@@ -243,7 +313,7 @@ final class TimeHeading {
             return Optional.of(counted(column, unit_s(column), false));
         }
         if (isTimeOfDay(column)) {
-            return Optional.of(TimeColumn.timeOfDay(column));
+            return Optional.of(TimeColumn.timeOfDay(timeOfDay(column)));
         }
         boolean local = samples(column).stream().anyMatch(t -> Clocks.dateTime(t).isReadable());
         return local ? withoutZone(column) : Optional.empty();
@@ -256,7 +326,11 @@ final class TimeHeading {
                         + " 'local')");
         TimeColumn wall = TimeColumn.iso(column);
         boolean full = samples(column).stream().anyMatch(t -> Clocks.dateTime(t).isReadable());
-        return Optional.of(full ? new Relative(wall) : TimeColumn.timeOfDay(column));
+        return Optional.of(full ? new Relative(wall) : TimeColumn.timeOfDay(timeOfDay(column)));
+    }
+
+    private TimeColumn.Part timeOfDay(int column) {
+        return TimeColumn.Part.timeOfDay(cells -> cells.ascii(column), dialect.decimalMark());
     }
 
     private double unit_s(int column) {
@@ -271,7 +345,8 @@ final class TimeHeading {
     }
 
     private boolean isLocal(int column) {
-        return headings.get(column).words().contains("local");
+        Heading heading = headings.get(column);
+        return heading.words().contains("local") || heading.zone().isPresent();
     }
 
     private boolean isTimeOfDay(int column) {

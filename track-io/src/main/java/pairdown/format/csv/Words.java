@@ -212,10 +212,19 @@ final class Words {
         }
         return rate(heading)
                 .or(() -> trueAirspeed(heading))
+                .or(() -> elevator(heading))
                 .or(() -> Optional.ofNullable(MEANING.get(key(heading.words()))))
                 .or(() -> Optional.ofNullable(MEANING.get(key(withoutUnitWords(heading.words())))))
                 .map(m -> refinedByUnit(m, heading))
                 .filter(m -> heading.unit().map(u -> fits(m.channel(), u)).orElse(true));
+    }
+
+    /** "Elev" in percent is the elevator, whatever it is elsewhere. */
+    private static Optional<Meaning> elevator(Heading heading) {
+        boolean share = heading.unit().map(u -> u.measure() == Measure.SHARE).orElse(false);
+        return share && heading.words().equals(List.of("elev"))
+                ? Optional.of(new Meaning(Channel.ELEVATOR, Datum.NONE, 1, true))
+                : Optional.empty();
     }
 
     private static Optional<Channel> exactKey(String text) {

@@ -92,11 +92,7 @@ final class NmeaReader {
     }
 
     private void skip(ByteLines lines, String reason) {
-        if (notes.wantsExamples()) {
-            notes.skip(lines.number(), reason + Text.quote(lines.latin1()));
-        } else {
-            notes.skipMore();
-        }
+        notes.skip(lines.number(), () -> reason + Text.quote(lines.latin1()));
     }
 
     private void sentence(long line) {
@@ -160,11 +156,7 @@ final class NmeaReader {
     }
 
     private void noTime(long line, boolean valid) {
-        if (notes.wantsExamples()) {
-            notes.skip(line, valid ? "fix without a time" : "no fix yet");
-        } else {
-            notes.skipMore();
-        }
+        notes.skip(line, () -> valid ? "fix without a time" : "no fix yet");
     }
 
     private void gga(long line) {
@@ -314,11 +306,7 @@ final class NmeaReader {
             return;
         }
         if (epoch.refused) {
-            if (notes.wantsExamples()) {
-                notes.skip(epoch.line, epoch.refusal);
-            } else {
-                notes.skipMore();
-            }
+            notes.skip(epoch.line, () -> epoch.refusal);
             return;
         }
         if (!epoch.fixed) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import pairdown.track.LogEvent;
 import pairdown.track.LogReport;
 import pairdown.track.LogReport.Loss;
@@ -59,14 +60,13 @@ public final class Notes {
         return words.toString();
     }
 
-    /** Whether a further reason would still be looked at: spares making it. */
-    public boolean wantsExamples() {
-        return skipped < MAX_REASONS;
-    }
-
-    /** Counts a record not used whose reason nobody will see. */
-    public void skipMore() {
-        skipped++;
+    /** The same, its reason made only while somebody might still look at it. */
+    public void skip(long line, Supplier<String> reason) {
+        if (skipped < MAX_REASONS) {
+            skip(line, reason.get());
+        } else {
+            skipped++;
+        }
     }
 
     public long skippedCount() {

@@ -64,7 +64,7 @@ public final class Rows {
             return;
         }
         if (Plausible.isAbsurd(channel, value, source.settings())) {
-            skip(line[size - 1], () -> Plausible.complaint(channel, value));
+            notes.skip(line[size - 1], () -> Plausible.complaint(channel, value));
             return;
         }
         columns.set(channel, value);
@@ -79,7 +79,7 @@ public final class Rows {
     public boolean position(double latitude_deg, double longitude_deg) {
         Optional<String> complaint = Plausible.place(latitude_deg, longitude_deg);
         if (complaint.isPresent()) {
-            skip(line[size - 1], complaint::get);
+            notes.skip(line[size - 1], complaint::get);
             return false;
         }
         columns.set(Channel.LATITUDE, latitude_deg);
@@ -134,14 +134,6 @@ public final class Rows {
         columns.clear(Channel.LATITUDE, row);
         columns.clear(Channel.LONGITUDE, row);
         columns.clear(Channel.HEIGHT, row);
-    }
-
-    private void skip(long lineNumber, java.util.function.Supplier<String> reason) {
-        if (notes.wantsExamples()) {
-            notes.skip(lineNumber, reason.get());
-        } else {
-            notes.skipMore();
-        }
     }
 
     /**

@@ -21,20 +21,46 @@ final class Unpacked {
 
     static InputStream of(BufferedInputStream in, LogSource source)
             throws IOException, UnusableInputException {
-        in.mark(4);
-        byte[] magic = in.readNBytes(4);
-        in.reset();
-        if (starts(magic, 0x1f, 0x8b)) {
-            Counted packed = new Counted(in);
-            return new Guarded(new Lenient(new GZIPInputStream(packed)), packed, source);
+        InputStream unpacked = unpacked(in, source);
+        if (unpacked == in) {
+            return in;
         }
-        if (starts(magic, 'P', 'K', 3, 4)) {
+        BufferedInputStream inner = new BufferedInputStream(unpacked);
+        byte[] magic = magic(inner);
+        if (isGzip(magic) || isZip(magic)) {
+            throw source.unusable("is an archive within an archive", "unpack it once");
+        }
+        return inner;
+    }
+
+    private static InputStream unpacked(BufferedInputStream in, LogSource source)
+            throws IOException, UnusableInputException {
+        byte[] magic = magic(in);
+        if (isGzip(magic)) {
+            return gzip(in, source);
+        }
+        if (isZip(magic)) {
             return theOneLog(in, source);
         }
         if (starts(magic, 'P', 'K', 5, 6)) {
             throw source.unusable("is an empty zip archive", "put the log into it");
         }
         return in;
+    }
+
+    private static byte[] magic(BufferedInputStream in) throws IOException {
+        in.mark(4);
+        byte[] magic = in.readNBytes(4);
+        in.reset();
+        return magic;
+    }
+
+    private static boolean isGzip(byte[] magic) {
+        return starts(magic, 0x1f, 0x8b);
+    }
+
+    private static boolean isZip(byte[] magic) {
+        return starts(magic, 'P', 'K', 3, 4);
     }
 
     private static boolean starts(byte[] bytes, int... magic) {
@@ -47,6 +73,24 @@ final class Unpacked {
             }
         }
         return true;
+    }
+
+    private static InputStream gzip(BufferedInputStream in, LogSource source)
+            throws IOException, UnusableInputException {
+        Counted packed = new Counted(in);
+        try {
+            return new Guarded(new Lenient(new GZIPInputStream(packed)), packed, source);
+        } catch (ZipException | EOFException e) {
+            throw damaged("gzip", e, source);
+        }
+    }
+
+    private static UnusableInputException damaged(String kind, Exception e, LogSource source) {
+        return new UnusableInputException(
+                "is a damaged " + kind + " archive (" + e.getMessage() + ")",
+                source.name(),
+                "unpack it by hand and give the log itself",
+                e);
     }
 
     /** Positions a stream at the only entry that may be a log. */
@@ -63,11 +107,7 @@ final class Unpacked {
                 return new OnlyEntry(guarded, zip, source, e.getName());
             }
         } catch (ZipException | EOFException | IllegalArgumentException e) {
-            throw new UnusableInputException(
-                    "is a damaged zip archive (" + e.getMessage() + ")",
-                    source.name(),
-                    "unpack it by hand and give the log itself",
-                    e);
+            throw damaged("zip", e, source);
         }
         throw source.unusable("is a zip archive without a log", "give the log itself");
     }
@@ -79,6 +119,7 @@ final class Unpacked {
         return !e.isDirectory()
                 && !name.startsWith("__macosx/")
                 && !last.startsWith(".")
+                && !last.matches("(readme|licen[cs]e)(\\..*)?")
                 && !last.matches(".*\\.(png|jpe?g|gif|bmp|svg|pdf|docx?|mp4|mov|html?|md)");
     }
 
