@@ -140,10 +140,21 @@ public final class PairAnalysis {
         double[] limit_mps = new double[rows.size];
         for (int i = 0; i < rows.size; i++) {
             boolean judged =
-                    rows.time_s[i] <= until_s && rows.gap_m[i] >= data.closingLimitFrom_m();
+                    rows.time_s[i] <= until_s
+                            && rows.gap_m[i] >= data.closingLimitFrom_m()
+                            && approaches(rows, i);
             limit_mps[i] = judged ? limit.at(rows.gap_m[i]) : Double.NaN;
         }
         return limit_mps;
+    }
+
+    /**
+     * Whether the flyer flies by its own means, or will be there before long: just after the exit
+     * it has the ship's speed, which is no approach of its own.
+     */
+    private boolean approaches(PairRows rows, int i) {
+        return rows.time_s[i] >= rows.start_s + settings.settled_s()
+                || rows.gap_m[i] < settings.horizon_s() * rows.closure_mps[i];
     }
 
     private List<Touch> touch(PairRows rows) {

@@ -13,7 +13,8 @@ package pairdown.pair;
  *     published source)
  * @param assumed_deg the same for an attitude laid level along the motion: sideslip and bank
  *     (common practice, no published source)
- * @param horizon_s a miss is not predicted further ahead
+ * @param horizon_s a miss is not predicted further ahead, nor a closing rate judged that the ship
+ *     gave a flyer who is not there yet by then
  * @param unforeseen_mps2 one standard deviation of the acceleration nobody foresees
  * @param holding_mps slower than this against each other two bodies hold, and there is no miss
  * @param over_mps a closing limit counts as passed only by more than this …
@@ -21,8 +22,8 @@ package pairdown.pair;
  * @param overFor_s … for this long
  * @param breakOff_mps separation opening faster than this after the last match is a break-off
  * @param breakOffFor_s for at least this long, so that noise is none
- * @param settled_s a flyer that never matched has its closest approach from this long after its
- *     exit
+ * @param settled_s a flyer that never matched has its closest approach, and any its closing rate
+ *     judged, from this long after its exit: until then it has the ship's speed
  */
 public record PairSettings(
         double rows_Hz,

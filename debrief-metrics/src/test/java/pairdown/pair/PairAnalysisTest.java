@@ -3,14 +3,14 @@ package pairdown.pair;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static pairdown.pair.Scene.flyer;
+import static pairdown.pair.Scene.input;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;
 import pairdown.air.Wind;
-import pairdown.attempt.MatchedSettings;
 import pairdown.pair.GateHeld.Verdict;
 import pairdown.pair.MatchedWindow.EndedBy;
 import pairdown.pair.PairSeries.Figure;
@@ -19,28 +19,6 @@ import pairdown.vector.Vec3;
 
 /** A lead diving straight north and flyers whose offset from it is known exactly. */
 class PairAnalysisTest {
-    private static final double END_S = 40;
-
-    private static KnownMotion flyer(DoubleFunction<Vec3> offset_m) {
-        return flyer(10, offset_m);
-    }
-
-    private static KnownMotion flyer(double rate_Hz, DoubleFunction<Vec3> offset_m) {
-        return KnownMotion.of(
-                END_S,
-                rate_Hz,
-                t_s -> Scene.TOP_M.plus(Scene.DIVE_MPS.times(t_s)).plus(offset_m.apply(t_s)));
-    }
-
-    private static PairInput input(DoubleFunction<Vec3> offset_m) {
-        return Scene.input(Scene.diving(END_S), flyer(offset_m));
-    }
-
-    /** North of the lead at a speed relative to it that ramps linearly. */
-    private static DoubleFunction<Vec3> alongNorth(double at_m, double rate_mps, double change) {
-        return t_s -> new Vec3(0, at_m + rate_mps * t_s + change * t_s * t_s / 2, 0);
-    }
-
     @Test
     void aFlyerBehindRightAndAboveIsSeenThere() {
         PairDebrief pair = PairAnalysis.analyse(input(t_s -> new Vec3(12, -30, 5)));
@@ -56,7 +34,7 @@ class PairAnalysisTest {
 
     @Test
     void closureIsPositiveWhileClosing() {
-        PairDebrief pair = PairAnalysis.analyse(input(alongNorth(-100, 3, 0)));
+        PairDebrief pair = PairAnalysis.analyse(input(t_s -> new Vec3(0, -100 + 3 * t_s, 0)));
         assertEquals(3, pair.series().value(Figure.CLOSURE_RATE, 50), 1e-3);
         assertEquals(
                 pair.series().value(Figure.AHEAD_RATE, 50),
@@ -76,7 +54,7 @@ class PairAnalysisTest {
 
     @Test
     void closureIsBlankUnderThreeSigmaOfRange() {
-        KnownMotion lead = Scene.diving(END_S).sigmas(1, 0.05);
+        KnownMotion lead = Scene.diving(Scene.DIVE_S).sigmas(1, 0.05);
         KnownMotion near = flyer(t_s -> new Vec3(4, 0, 0)).sigmas(1, 0.05);
         KnownMotion far = flyer(t_s -> new Vec3(5, 0, 0)).sigmas(1, 0.05);
         assertTrue(
@@ -100,146 +78,11 @@ class PairAnalysisTest {
     }
 
     @Test
-    void aSteadyOffsetIsMatchedFromEndToEnd() {
-        Matched matched = PairAnalysis.analyse(input(t_s -> new Vec3(0, -120, 0))).matched();
-        assertEquals(END_S, matched.total_s(), 1e-6);
-        assertEquals(EndedBy.DATA, matched.windows().get(0).endedBy());
-    }
-
-    /** Enters at 1.5 m/s, leaves at 1.5 × 1.5 m/s, both interpolated between rows. */
-    @Test
-    void aWindowOpensAtTheToleranceAndEndsAtOneAndAHalfTimes() {
-        // A lead so well known that its turn rate adds nothing to the tolerance.
-        KnownMotion lead = Scene.diving(END_S).sigmas(0.5, 1e-4);
-        KnownMotion flyer = flyer(alongNorth(-100, -4, 0.2)).sigmas(0.5, 0.07);
-        Matched matched = PairAnalysis.analyse(Scene.input(lead, flyer)).matched();
-        assertEquals(1, matched.windows().size());
-        MatchedWindow w = matched.windows().get(0);
-        assertEquals((4 - 1.5) / 0.2, w.span().start_s(), 0.02);
-        assertEquals((4 + 2.25) / 0.2, w.span().end_s(), 0.02);
-        assertEquals(EndedBy.HORIZONTAL, w.endedBy());
-        assertTrue(w.endedByDifference_mps().orElseThrow() > 2.24);
-        // One sigma of 0.07 m/s is 0.35 s of this ramp at either end.
-        assertEquals(0.7, w.shorter_s(), 0.1);
-        assertEquals(0.7, w.longer_s(), 0.1);
-    }
-
-    @Test
-    void sinkingAwayEndsAWindowByTheVerticalAndItsSignIsDown() {
-        Matched matched =
-                PairAnalysis.analyse(input(t_s -> new Vec3(0, -50, -0.5 * 0.1 * t_s * t_s)))
-                        .matched();
-        MatchedWindow w = matched.windows().get(0);
-        assertEquals(EndedBy.VERTICAL, w.endedBy());
-        assertEquals(-1.5, w.endedByDifference_mps().orElseThrow(), 0.05);
-        assertEquals(15, w.duration_s(), 0.05);
-        assertEquals(0.75, w.sinkDifference_mps(), 0.02);
-    }
-
-    @Test
-    void theTurnRatesSigmaTimesTheRangeWidensTheLevelTolerance() {
-        KnownMotion lead = Scene.diving(END_S).sigmas(0.5, 0.05);
-        KnownMotion flyer = flyer(alongNorth(-100, -4, 0.2)).sigmas(0.5, 0.07);
-        MatchedWindow w = PairAnalysis.analyse(Scene.input(lead, flyer)).matched().windows().get(0);
-        // √2 · 0.05 / 33 / 2 s at 132 m is 0.14 m/s, or 0.7 s of this ramp.
-        assertEquals(12.5 - 0.7, w.span().start_s(), 0.05);
-    }
-
-    /** A hop in speed over the leave factor. */
-    private static DoubleFunction<Vec3> hop(double from_s, double for_s, double by_mps) {
-        return t_s -> {
-            double in_s = Math.max(0, Math.min(for_s, t_s - from_s));
-            return new Vec3(0, -60 + by_mps * in_s, 0);
-        };
-    }
-
-    @Test
-    void aShortExcursionIsBridgedAndCounted() {
-        Matched matched = PairAnalysis.analyse(input(hop(20, 0.9, 2.6))).matched();
-        assertEquals(1, matched.windows().size());
-        assertEquals(1, matched.windows().get(0).bridged());
-    }
-
-    @Test
-    void aLongExcursionEndsAWindow() {
-        Matched matched = PairAnalysis.analyse(input(hop(20, 1.2, 4))).matched();
-        assertEquals(2, matched.windows().size());
-        assertEquals(20, matched.windows().get(0).span().end_s(), 0.3);
-    }
-
-    /** Rates of −10 + 1.2 t m/s: within 1.5 m/s for 2.5 s, within 1.8 m/s for the dwell of 3 s. */
-    @Test
-    void underTheDwellThereIsNoWindowAndHowFarOffItWasIsTold() {
-        Matched matched =
-                PairAnalysis.analyse(
-                                input(
-                                        t_s ->
-                                                new Vec3(
-                                                        0,
-                                                        -100 - 10 * t_s + 0.6 * t_s * t_s,
-                                                        -0.4 * t_s)))
-                        .matched();
-        assertTrue(matched.isKnown());
-        assertEquals(0, matched.total_s());
-        assertEquals(1.8, matched.bestLevelDifference_mps().orElseThrow(), 0.07);
-        assertEquals(-0.4, matched.bestVerticalDifference_mps().orElseThrow(), 0.01);
-    }
-
-    @Test
-    void whoNeverHoldsForTheDwellWithDataHasNoFigureForIt() {
-        KnownMotion blinking = flyer(1, t_s -> new Vec3(0, -100 - 10 * t_s, 0));
-        for (int t_s = 0; t_s < END_S; t_s += 2) {
-            blinking.without(t_s, t_s + 1.5);
-        }
-        Matched matched =
-                PairAnalysis.analyse(Scene.input(Scene.diving(END_S), blinking)).matched();
-        assertTrue(matched.bestLevelDifference_mps().isEmpty());
-    }
-
-    @Test
-    void aFlyerHoldingStationOnATurningLeadIsMatched() {
-        double turn_radps = Math.toRadians(3);
-        double radius_m = 33 / turn_radps;
-        KnownMotion lead =
-                KnownMotion.of(END_S, 10, t_s -> onCircle(radius_m, turn_radps * t_s, t_s));
-        KnownMotion flyer =
-                KnownMotion.of(END_S, 10, t_s -> onCircle(radius_m + 100, turn_radps * t_s, t_s));
-        Matched matched = PairAnalysis.analyse(Scene.input(lead, flyer)).matched();
-        assertEquals(END_S, matched.total_s(), 0.1);
-    }
-
-    private static Vec3 onCircle(double radius_m, double angle_rad, double t_s) {
-        return new Vec3(
-                radius_m * Math.cos(angle_rad), radius_m * Math.sin(angle_rad), 3000 - 17.8 * t_s);
-    }
-
-    @Test
-    void aToleranceUnderThreeSigmaIsRefusedInWords() {
-        PairInput in = input(t_s -> new Vec3(0, -50, 0));
-        PairInput fine = Scene.with(in, in.wind(), in.slotArm(), new MatchedSettings(0.1, 1, 3));
-        Matched matched = PairAnalysis.analyse(fine).matched();
-        assertTrue(matched.windows().isEmpty());
-        assertTrue(matched.refusals().get(0).contains("horizontal tolerance of 0.1 m/s"));
-    }
-
-    /** A clock known to 0.3 s moves a velocity by that times the acceleration. */
-    @Test
-    void whatALateClockDoesToADiveAwayRefusesNoTolerance() {
-        KnownMotion leaving =
-                flyer(t_s -> new Vec3(-50, 2 * Math.pow(Math.max(0, t_s - 10), 2), 0));
-        PairInput in = Scene.input(Scene.diving(END_S), leaving);
-        Matched matched =
-                PairAnalysis.analyse(Scene.withFlyer(in, in.flyer().withClockSigma(0.3))).matched();
-        assertTrue(matched.isKnown(), () -> matched.refusals().toString());
-        assertEquals(10.5, matched.total_s(), 0.5);
-    }
-
-    @Test
     void aHoleOverASecondEndsAWindowAndEmptiesItsRows() {
         KnownMotion holed = flyer(t_s -> new Vec3(0, -50, 0)).without(20, 22);
-        PairDebrief pair = PairAnalysis.analyse(Scene.input(Scene.diving(END_S), holed));
+        PairDebrief pair = PairAnalysis.analyse(Scene.input(Scene.diving(Scene.DIVE_S), holed));
         assertEquals(2, pair.matched().windows().size());
-        assertEquals(END_S - 2, pair.matched().total_s(), 1e-6);
+        assertEquals(Scene.DIVE_S - 2, pair.matched().total_s(), 1e-6);
         assertEquals(2, pair.matched().totalLonger_s(), 1e-6);
         assertEquals(20, pair.matched().windows().get(0).span().end_s(), 1e-6);
         assertEquals(EndedBy.DATA, pair.matched().windows().get(0).endedBy());
@@ -251,7 +94,7 @@ class PairAnalysisTest {
     @Test
     void aHoleOfASecondIsNone() {
         KnownMotion holed = flyer(t_s -> new Vec3(0, -50, 0)).without(20, 21);
-        PairDebrief pair = PairAnalysis.analyse(Scene.input(Scene.diving(END_S), holed));
+        PairDebrief pair = PairAnalysis.analyse(Scene.input(Scene.diving(Scene.DIVE_S), holed));
         assertFalse(Double.isNaN(pair.series().value(Figure.SEPARATION, 205)));
     }
 
@@ -259,8 +102,8 @@ class PairAnalysisTest {
     void theRowsFollowTheFasterLog() {
         PairInput in =
                 Scene.input(
-                        Scene.diving(END_S),
-                        KnownMotion.of(END_S, 25, t_s -> new Vec3(0, 33 * t_s, 3000)));
+                        Scene.diving(Scene.DIVE_S),
+                        KnownMotion.of(Scene.DIVE_S, 25, t_s -> new Vec3(0, 33 * t_s, 3000)));
         PairMember fast =
                 PairMember.of("blue", in.flyer().trajectory(), new DataGrade(25, true, true));
         PairDebrief pair = PairAnalysis.analyse(Scene.withFlyer(in, fast));
@@ -296,9 +139,10 @@ class PairAnalysisTest {
         Vec3 air_mps = Scene.DIVE_MPS;
         Wind wind = new Wind("typed", List.of(new Wind.Layer(0, 5000, 15, 0, 0.2)), List.of());
         Vec3 ground_mps = air_mps.plus(new Vec3(15, 0, 0));
-        KnownMotion lead = KnownMotion.straight(END_S, Scene.TOP_M, ground_mps);
+        KnownMotion lead = KnownMotion.straight(Scene.DIVE_S, Scene.TOP_M, ground_mps);
         KnownMotion flyer =
-                KnownMotion.straight(END_S, Scene.TOP_M.plus(new Vec3(0, -10, 0)), ground_mps);
+                KnownMotion.straight(
+                        Scene.DIVE_S, Scene.TOP_M.plus(new Vec3(0, -10, 0)), ground_mps);
         PairInput in = Scene.input(lead, flyer);
         PairSeries byAir =
                 PairAnalysis.analyse(Scene.with(in, wind, in.slotArm(), in.matched())).series();
@@ -321,7 +165,7 @@ class PairAnalysisTest {
         PairSeries series = PairAnalysis.analyse(held).series();
         double middle_m = series.value(Figure.GAP_SIGMA, series.size() / 2);
         assertEquals(middle_m, on.medianSigma_m().orElseThrow(), 0.3 * middle_m);
-        assertEquals(END_S, on.held_s(), 1e-6);
+        assertEquals(Scene.DIVE_S, on.held_s(), 1e-6);
         assertEquals(1, on.insideShare().orElseThrow());
         PairInput hot =
                 Scene.withGate(
@@ -358,6 +202,31 @@ class PairAnalysisTest {
         assertTrue(e.worst_mps() - e.limit_mps() > 2, e.toString());
     }
 
+    /** For five seconds it has twelve metres a second of the ship's, then closes at two. */
+    private static PairDebrief thrown(double from_m) {
+        Vec3 slot_m = new Vec3(-6.2, 0.4, 0.9);
+        return PairAnalysis.analyse(
+                input(
+                        t_s ->
+                                slot_m.plus(
+                                        new Vec3(
+                                                0,
+                                                -from_m
+                                                        + 12 * Math.min(t_s, 5)
+                                                        + 2 * Math.max(0, t_s - 5),
+                                                0))));
+    }
+
+    @Test
+    void theSpeedOfTheShipIsNoApproach() {
+        assertEquals(List.of(), thrown(125).closureExceedances());
+    }
+
+    @Test
+    void oneThrownAtTheLeadIsAnExceedanceAllTheSame() {
+        assertEquals(1, thrown(70).closureExceedances().size());
+    }
+
     @Test
     void breakingOffIsFoundAfterTheLastMatch() {
         PairDebrief pair =
@@ -377,10 +246,10 @@ class PairAnalysisTest {
     void oneFixASecondIsNeverGradedAbovePossibleAndSaysSo() {
         Vec3 slot_m = new Vec3(-6.2, 0.4, 0.9);
         KnownMotion slow = flyer(1, t_s -> slot_m);
-        PairInput in = Scene.input(Scene.diving(END_S), slow);
+        PairInput in = Scene.input(Scene.diving(Scene.DIVE_S), slow);
         PairMember grade =
                 PairMember.of("blue", slow, new DataGrade(1, true, true))
-                        .withFlight(OptionalDouble.of(0), OptionalDouble.of(END_S));
+                        .withFlight(OptionalDouble.of(0), OptionalDouble.of(Scene.DIVE_S));
         PairDebrief pair = PairAnalysis.analyse(Scene.withFlyer(in, grade));
         assertEquals(1, pair.touch().size());
         assertEquals(Touch.Grade.POSSIBLE, pair.touch().get(0).grade());
@@ -391,10 +260,10 @@ class PairAnalysisTest {
     @Test
     void positionsAloneOnceASecondAreNoMeasureOfMatching() {
         KnownMotion slow = flyer(1, t_s -> new Vec3(0, -40, 0));
-        PairInput in = Scene.input(Scene.diving(END_S), slow);
+        PairInput in = Scene.input(Scene.diving(Scene.DIVE_S), slow);
         PairMember grade =
                 PairMember.of("blue", slow, new DataGrade(1, false, false))
-                        .withFlight(OptionalDouble.of(0), OptionalDouble.of(END_S));
+                        .withFlight(OptionalDouble.of(0), OptionalDouble.of(Scene.DIVE_S));
         PairDebrief pair = PairAnalysis.analyse(Scene.withFlyer(in, grade));
         assertFalse(pair.matched().refusals().isEmpty());
         assertTrue(pair.touch().isEmpty());
@@ -414,7 +283,7 @@ class PairAnalysisTest {
 
     @Test
     void logsThatShareNoTimeGiveNoFiguresAndSaySo() {
-        KnownMotion lead = Scene.diving(END_S);
+        KnownMotion lead = Scene.diving(Scene.DIVE_S);
         KnownMotion late = KnownMotion.of(100, 10, t_s -> new Vec3(0, 0, 3000)).without(-1, 60);
         PairDebrief pair = PairAnalysis.analyse(Scene.input(lead, late));
         assertTrue(pair.closest().isEmpty());

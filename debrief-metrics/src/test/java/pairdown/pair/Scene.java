@@ -3,6 +3,7 @@ package pairdown.pair;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import pairdown.air.Wind;
 import pairdown.attempt.LeverArm;
 import pairdown.attempt.Limits;
@@ -19,6 +20,9 @@ public final class Scene {
     public static final LeverArm LEFT = new LeverArm(0.4, -6.2, 0.9);
     public static final Wind CALM =
             new Wind("typed", List.of(new Wind.Layer(0, 5000, 0, 0, 0.2)), List.of());
+
+    /** How long the dive of {@link #input(DoubleFunction)} lasts. */
+    static final double DIVE_S = 40;
 
     /** North at 33 m/s, sinking at 17.8 m/s, from 3 km. */
     public static final Vec3 DIVE_MPS = new Vec3(0, 33, -17.8);
@@ -117,5 +121,20 @@ public final class Scene {
                 in.gate_m(),
                 in.limits(),
                 in.touchMarks());
+    }
+
+    /** A body beside the diving lead, ten fixes a second. */
+    static KnownMotion flyer(DoubleFunction<Vec3> offset_m) {
+        return flyer(10, offset_m);
+    }
+
+    static KnownMotion flyer(double rate_Hz, DoubleFunction<Vec3> offset_m) {
+        return KnownMotion.of(
+                DIVE_S, rate_Hz, t_s -> TOP_M.plus(DIVE_MPS.times(t_s)).plus(offset_m.apply(t_s)));
+    }
+
+    /** A diving lead and a flyer beside it. */
+    static PairInput input(DoubleFunction<Vec3> offset_m) {
+        return input(diving(DIVE_S), flyer(offset_m));
     }
 }
