@@ -10,7 +10,6 @@ import pairdown.safety.Finding.Outcome;
 
 /** The closing limit of one pair as a finding. */
 final class ClosingFinding {
-    private static final String RULE = "closure";
     private static final String UNIT = "m/s";
 
     private ClosingFinding() {}
@@ -29,13 +28,14 @@ final class ClosingFinding {
         PairSeries series = pair.series();
         int row = worst.map(e -> series.rowNear(e.worstTime_s())).orElseGet(() -> nearest(series));
         if (row < 0) {
-            return new Verdict(RULE, pair.flyer(), contact_mps, UNIT)
+            return new Verdict(Finding.CLOSURE, pair.flyer(), contact_mps, UNIT)
                     .with(pair.lead())
                     .cannotTell("no gap to a slot, or no closure rate, is known");
         }
         double limit_mps = series.value(Figure.CLOSING_LIMIT, row);
         double closure_mps = series.value(Figure.CLOSURE_RATE, row);
-        Verdict verdict = new Verdict(RULE, pair.flyer(), limit_mps, UNIT).with(pair.lead());
+        Verdict verdict =
+                new Verdict(Finding.CLOSURE, pair.flyer(), limit_mps, UNIT).with(pair.lead());
         Finding judged =
                 verdict.judged(
                         series.time_s(row),

@@ -28,6 +28,9 @@ public record Finding(
         OptionalDouble sigma,
         String unit,
         Optional<String> reason) {
+    /** The rule of the closing limit: held for each pair, whether the attempt names it or not. */
+    public static final String CLOSURE = "closure";
+
     /** What it came to. No outcome says that anything is safe. */
     public enum Outcome {
         EXCEEDED,

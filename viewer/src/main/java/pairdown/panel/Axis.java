@@ -10,8 +10,8 @@ final class Axis {
         0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 1200, 3600
     };
 
-    /** Ticks on a strip at most; more crowd a strip of 20 mm. */
-    private static final int MOST_TICKS = 4;
+    /** About as many ticks on a strip; twice as many crowd one of 20 mm, one alone says nothing. */
+    private static final int TICKS = 4;
 
     private static final double MARGIN = 0.06;
 
@@ -63,10 +63,10 @@ final class Axis {
     double step(Figures figures, Measure measure) {
         shownAtZero = figures.shown(measure, 0);
         shownPerUnit = figures.shown(measure, 1) - shownAtZero;
-        double rough = (greatest - least) * shownPerUnit / MOST_TICKS;
+        double rough = (greatest - least) * shownPerUnit / TICKS;
         double power = Math.pow(10, Math.floor(Math.log10(rough)));
         double lead = rough / power;
-        double round = lead <= 1 ? 1 : lead <= 2 ? 2 : lead <= 5 ? 5 : 10;
+        double round = lead <= 1.3 ? 1 : lead <= 2.8 ? 2 : lead <= 6.5 ? 5 : 10;
         return round * power;
     }
 

@@ -1,30 +1,36 @@
 package pairdown.panel;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import pairdown.input.Action;
 import pairdown.input.Command;
 import pairdown.pair.Approach;
+import pairdown.pair.ClosureExceedance;
 import pairdown.pair.GateHeld;
 import pairdown.pair.MatchedWindow;
 import pairdown.pair.PairDebrief;
-import pairdown.pair.PairSeries.Figure;
 import pairdown.pair.Touch;
 import pairdown.replay.Desk;
+import pairdown.safety.Finding;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /** A card for each flyer: what the team asks first. Pressing it chooses the flyer. */
 final class FlyerRows {
     private final Board board;
     private final Words words;
+    private final Translation told;
     private final Figures figures;
 
-    FlyerRows(Board board, Words words, Figures figures) {
+    FlyerRows(Board board, Words words, Translation told, Figures figures) {
         this.board = board;
         this.words = words;
+        this.told = told;
         this.figures = figures;
     }
 
@@ -85,20 +91,21 @@ final class FlyerRows {
     }
 
     /**
-     * The greatest closure against the limit is what exceedances hold; else the greatest closure.
+     * Against the closing limit, as the report has it: the one furthest over it, else the one
+     * nearest to it. What the separation does after the flyer has left says nothing about closing.
      */
-    private static OptionalDouble worstClosure(PairDebrief pair) {
-        OptionalDouble over =
-                pair.closureExceedances().stream().mapToDouble(c -> c.worst_mps()).max();
+    private OptionalDouble worstClosure(PairDebrief pair) {
+        Optional<ClosureExceedance> over =
+                pair.closureExceedances().stream()
+                        .max(Comparator.comparingDouble(e -> e.worst_mps() - e.limit_mps()));
         if (over.isPresent()) {
-            return over;
+            return OptionalDouble.of(over.get().worst_mps());
         }
-        double greatest = Double.NaN;
-        for (int i = 0; i < pair.series().size(); i++) {
-            double v = pair.series().value(Figure.CLOSURE_RATE, i);
-            greatest = Double.isNaN(greatest) || v > greatest ? v : greatest;
-        }
-        return Double.isNaN(greatest) ? OptionalDouble.empty() : OptionalDouble.of(greatest);
+        return board.debrief().safety().stream()
+                .filter(f -> f.rule().equals(Finding.CLOSURE))
+                .filter(f -> f.participant().equals(pair.flyer()))
+                .flatMapToDouble(f -> f.value().stream())
+                .findFirst();
     }
 
     private List<String> said(PairDebrief pair) {
@@ -115,6 +122,6 @@ final class FlyerRows {
         }
         said.addAll(pair.matched().refusals());
         said.addAll(pair.refusals());
-        return said.stream().distinct().toList();
+        return said.stream().distinct().map(told::of).toList();
     }
 }

@@ -15,19 +15,23 @@ import pairdown.safety.Finding;
 import pairdown.settings.StripKind;
 import pairdown.tail.Episode;
 import pairdown.tail.PowerChange;
+import pairdown.tail.PowerSource;
 import pairdown.tail.TailControl;
 import pairdown.words.Figures;
 import pairdown.words.Line;
 import pairdown.words.Measure;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /** What happened and can be gone to: events, findings, episodes, marks; and the other lists. */
 final class HappenedRows {
     private final Words words;
+    private final Translation told;
     private final Figures figures;
 
-    HappenedRows(Words words, Figures figures) {
+    HappenedRows(Words words, Translation told, Figures figures) {
         this.words = words;
+        this.told = told;
         this.figures = figures;
     }
 
@@ -45,7 +49,10 @@ final class HappenedRows {
                                     number,
                                     who.isEmpty() ? what : who + " · " + what,
                                     clock(board, event.time_s()))
-                            .saying(event.text().isBlank() ? List.of() : List.of(event.text()))
+                            .saying(
+                                    event.text().isBlank()
+                                            ? List.of()
+                                            : List.of(told.of(event.text())))
                             .doing(new Command(Action.SEEK, event.time_s()), false));
         }
         return orNone(rows);
@@ -96,7 +103,7 @@ final class HappenedRows {
                                                         finding,
                                                         finding.limit(),
                                                         OptionalDouble.empty()))))
-                        .saying(finding.reason().map(List::of).orElse(List.of()));
+                        .saying(finding.reason().map(told::of).stream().toList());
         if (finding.time_s().isEmpty()) {
             return row;
         }
@@ -157,14 +164,21 @@ final class HappenedRows {
         TailControl tail = board.debrief().tailControl().get();
         rows.add(
                 Row.fact(
-                        words.get("tail.standing"),
-                        figures.text(Measure.RATIO, tail.standingEffectiveness())));
-        rows.add(Row.fact(words.get("tail.changes"), Integer.toString(tail.powerChanges().size())));
+                                words.get("tail.standing"),
+                                figures.text(Measure.RATIO, tail.standingEffectiveness()))
+                        .saying(List.of(words.get("tail.standing.says"))));
         for (Episode episode : tail.episodes()) {
             rows.add(episode(board, episode));
         }
+        if (tail.episodes().isEmpty()) {
+            rows.add(Row.sentence(words.get(tail.tellsEpisodes() ? "tail.none" : "tail.untold")));
+        }
+        rows.add(Row.fact(words.get("tail.changes"), Integer.toString(tail.powerChanges().size())));
+        for (PowerChange change : tail.powerChanges()) {
+            rows.add(change(board, change));
+        }
         for (String note : tail.notes()) {
-            rows.add(Row.sentence(note));
+            rows.add(Row.sentence(told.of(note)));
         }
         rows.add(Row.sentence(words.get("caution.4")));
         return rows;
@@ -179,7 +193,7 @@ final class HappenedRows {
         episode.precededBy().ifPresent(l -> said.add(link("tail.preceded", l)));
         episode.endedAfter().ifPresent(l -> said.add(link("tail.ended", l)));
         if (!episode.why().isBlank()) {
-            said.add(episode.why());
+            said.add(told.of(episode.why()));
         }
         return Row.about(
                         -1,
@@ -202,13 +216,32 @@ final class HappenedRows {
                 .doing(new Command(Action.SEEK, episode.span().start_s()), false);
     }
 
+    private Row change(Board board, PowerChange change) {
+        String way = change.towardReverse() ? "tail.reverse" : "tail.forward";
+        return Row.about(
+                        -1,
+                        words.get(
+                                "tail.moved." + change.channel().key(),
+                                figure(change, change.from()),
+                                figure(change, change.to())),
+                        clock(board, change.time_s()))
+                .saying(List.of(words.get(change.episode().isPresent() ? way + "-episode" : way)))
+                .doing(new Command(Action.SEEK, change.time_s()), false);
+    }
+
+    /** A coefficient is a fraction, all other channels are percents or degrees. */
+    private static String figure(PowerChange change, double value) {
+        int decimals = change.channel() == PowerSource.RETARDING_COEFFICIENT ? 2 : 0;
+        return new Line().addFixed(value, decimals, '.').toString();
+    }
+
     private String link(String key, Episode.Link link) {
         PowerChange change = link.change();
         return words.get(
                 key,
                 channelName(change),
-                new Line().addFixed(change.from(), 0, '.').toString(),
-                new Line().addFixed(change.to(), 0, '.').toString(),
+                figure(change, change.from()),
+                figure(change, change.to()),
                 figures.text(Measure.DURATION, link.lag_s()));
     }
 

@@ -283,7 +283,8 @@ final class Overlays {
         float side = sheet.sizes().target();
         List<String> lines = sheet.wrapped(notice.text(), Face.TEXT, text, width - 2 * pad - side);
         float head = sheet.sizes().mm(7);
-        float height = Math.max(side, head + lines.size() * sheet.leading(text) + pad);
+        float inset = sheet.sizes().gap() / 2;
+        float height = Math.max(side + 2 * inset, head + lines.size() * sheet.leading(text) + pad);
         card(x, y, width, height);
         sheet.text(
                 sheet.word(notice.isProblem() ? "notice.problem" : "notice.note"),
@@ -298,7 +299,7 @@ final class Overlays {
             lineY += sheet.leading(text);
         }
         sheet.button(
-                new Rect(x + width - side, y, side, side),
+                new Rect(x + width - side - inset, y + inset, side, side),
                 sheet.word("notice.close"),
                 Action.CANCEL,
                 0,

@@ -14,6 +14,7 @@ import pairdown.settings.PanelKind;
 import pairdown.settings.ViewerSettings;
 import pairdown.theme.Theme;
 import pairdown.words.Figures;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /**
@@ -43,6 +44,7 @@ public final class Panels {
     private static final int LEAST_MORE_ROWS = 3;
 
     private final Words words;
+    private final Translation told;
     private final Keymap keys;
     private final HitAreas areas = new HitAreas(LAYERS);
     private Optional<Board> board = Optional.empty();
@@ -74,6 +76,7 @@ public final class Panels {
 
     public Panels(Words words, Keymap keys) {
         this.words = words;
+        this.told = new Translation(words);
         this.keys = keys;
     }
 
@@ -265,14 +268,14 @@ public final class Panels {
     }
 
     private List<Row> rows(Sheet sheet, Board shown, Desk desk, PanelKind panel) {
-        HappenedRows happened = new HappenedRows(words, sheet.figures());
+        HappenedRows happened = new HappenedRows(words, told, sheet.figures());
         return switch (panel) {
-            case TRUST -> new TrustRows(shown, words, sheet.figures()).rows();
-            case FLYERS -> new FlyerRows(shown, words, sheet.figures()).rows(desk);
+            case TRUST -> new TrustRows(shown, words, told, sheet.figures()).rows();
+            case FLYERS -> new FlyerRows(shown, words, told, sheet.figures()).rows(desk);
             case EVENTS -> happened.events(shown);
             case LIMITS -> happened.limits(shown);
             case TAIL -> happened.tail(shown);
-            case SEASON -> new SeasonRows(words, sheet.figures(), keys).rows(desk);
+            case SEASON -> new SeasonRows(words, told, sheet.figures(), keys).rows(desk);
             case MARKS -> happened.marks(shown, desk, keys);
             case VIEWS -> view.map(new ViewRows(words, keys)::rows).orElse(List.of());
             case STRIPS -> happened.strips(desk, keys);

@@ -20,6 +20,7 @@ import pairdown.words.Measure;
 final class Readout {
     private static final float BOX_MM = 72;
     private static final float CHOSEN_MM = 29;
+    private static final float LEFT_MM = 5.2f;
     private static final float GHOST_MM = 10.5f;
     private static final float OTHER_MM = 8;
     private static final int MOST_OTHERS = 3;
@@ -38,7 +39,7 @@ final class Readout {
             Link link = linkOf(moment, board, chosen);
             if (link != null) {
                 chosen(sheet, board, moment, link, x, y);
-                y += sheet.sizes().mm(chosenHeight_mm(moment)) + sheet.sizes().gap();
+                y += sheet.sizes().mm(chosenHeight_mm(board, moment)) + sheet.sizes().gap();
             }
         }
         int shown = 0;
@@ -57,7 +58,7 @@ final class Readout {
     static float height(Sizes sizes, Board board, Desk desk, Moment moment) {
         float height = sizes.gap();
         if (board.pair(desk) >= 0) {
-            height += sizes.mm(chosenHeight_mm(moment)) + sizes.gap();
+            height += sizes.mm(chosenHeight_mm(board, moment)) + sizes.gap();
         }
         int others = Math.min(MOST_OTHERS, moment.links().size() - 1);
         return height + Math.max(0, others) * (sizes.mm(OTHER_MM) + sizes.gap() / 2);
@@ -68,8 +69,9 @@ final class Readout {
         return 2 * sizes.gap() + sizes.mm(BOX_MM);
     }
 
-    private static float chosenHeight_mm(Moment moment) {
-        return moment.ghost().isPresent() ? CHOSEN_MM + GHOST_MM : CHOSEN_MM;
+    private static float chosenHeight_mm(Board board, Moment moment) {
+        float left = board.heights().breakOff_m().isPresent() ? LEFT_MM : 0;
+        return CHOSEN_MM + left + (moment.ghost().isPresent() ? GHOST_MM : 0);
     }
 
     private static @Nullable Link linkOf(Moment moment, Board board, int pair) {
@@ -107,7 +109,7 @@ final class Readout {
 
     private static void chosen(
             Sheet sheet, Board board, Moment moment, Link link, float x, float y) {
-        ground(sheet, x, y, sheet.sizes().mm(chosenHeight_mm(moment)));
+        ground(sheet, x, y, sheet.sizes().mm(chosenHeight_mm(board, moment)));
         float left = x + sheet.sizes().mm(2);
         float right = x + sheet.sizes().mm(BOX_MM - 2);
         float row = y + sheet.sizes().mm(3.4);
@@ -143,6 +145,10 @@ final class Readout {
         place(sheet, link, left, right, row);
         row += sheet.sizes().mm(5.2);
         lead(sheet, board, moment, left, right, row);
+        if (board.heights().breakOff_m().isPresent()) {
+            row += sheet.sizes().mm(LEFT_MM);
+            left(sheet, board, moment, left, row);
+        }
         if (moment.ghost().isPresent()) {
             GhostReadout.paint(
                     sheet,
@@ -200,14 +206,28 @@ final class Readout {
         double height_m = board.heights().height_m(lead.east_m(), lead.north_m(), lead.up_m());
         sheet.figures().add(line, Measure.HEIGHT, height_m).add("  ↓ ");
         sheet.figures().add(line, Measure.SINK, -lead.velocityUp_mps());
-        double left_s = secondsLeft(board, height_m, -lead.velocityUp_mps());
-        if (!Double.isNaN(left_s)) {
-            line.add("  ").add(sheet.word("readout.left")).add(' ');
-            line.addFixed(left_s, 0, '.').add(" s");
-        }
         float size = sheet.sizes().text();
         float fit = (right - left) / Math.max(1, sheet.width(line, Face.FIGURES, size));
         sheet.text(line, left, row, Face.FIGURES, size * Math.min(1, fit), Align.LEFT);
+    }
+
+    /** The seconds on a line of their own: it is what a team runs out of. */
+    private static void left(Sheet sheet, Board board, Moment moment, float left, float row) {
+        double left_s = secondsLeft(board, moment);
+        if (!Double.isNaN(left_s)) {
+            Line line = sheet.line().addFixed(left_s, 0, '.').add(" s ");
+            line.add(sheet.word("readout.left"));
+            sheet.text(line, left, row, Face.FIGURES, sheet.sizes().text(), Align.LEFT);
+        }
+    }
+
+    private static double secondsLeft(Board board, Moment moment) {
+        if (moment.subject().isEmpty() || !moment.subject().get().isPresent()) {
+            return Double.NaN;
+        }
+        Body lead = moment.subject().get();
+        double height_m = board.heights().height_m(lead.east_m(), lead.north_m(), lead.up_m());
+        return secondsLeft(board, height_m, -lead.velocityUp_mps());
     }
 
     /** Seconds to the break-off height at this sink; NaN where there is none or little sink. */

@@ -15,16 +15,19 @@ import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /** All attempts of a season: pressing one opens it, its button lays it over the one shown. */
 final class SeasonRows {
     private final Words words;
+    private final Translation told;
     private final Figures figures;
     private final Keymap keys;
 
-    SeasonRows(Words words, Figures figures, Keymap keys) {
+    SeasonRows(Words words, Translation told, Figures figures, Keymap keys) {
         this.words = words;
+        this.told = told;
         this.figures = figures;
         this.keys = keys;
     }
@@ -49,7 +52,7 @@ final class SeasonRows {
         AttemptSummary summary = line.summary();
         if (!summary.usable()) {
             return Row.about(-1, summary.attempt(), words.get("season.unusable"))
-                    .saying(summary.reason().stream().toList());
+                    .saying(summary.reason().map(told::of).stream().toList());
         }
         Row row =
                 Row.about(-1, summary.attempt(), gate(summary))

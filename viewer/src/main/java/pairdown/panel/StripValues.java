@@ -12,6 +12,9 @@ final class StripValues {
 
     private static final int MOST_VALUES = 3;
 
+    /** What lies between the cursors, as a value's name. */
+    private static final String BETWEEN = "B \u2212 A";
+
     private final Rect area;
     private final TimePlot plot;
 
@@ -38,9 +41,15 @@ final class StripValues {
             if (!own) {
                 continue;
             }
-            if (both && (curve.pair() == chosen || !hasPair(strip, chosen))) {
+            boolean measured = curve.pair() == chosen || !hasPair(strip, chosen);
+            if (both && measured && of(strip, chosen) == 1) {
                 differences(sheet, strip, curve, desk, y, pitch);
                 return;
+            }
+            if (both && measured && !curve.isLimit()) {
+                difference(sheet, strip, curve, desk, y);
+                y += pitch;
+                shown++;
             }
             if (!both) {
                 value(sheet, strip, curve, curve.values().at(t_s), y);
@@ -48,6 +57,18 @@ final class StripValues {
                 shown++;
             }
         }
+    }
+
+    /** How many curves of the chosen flyer's, or of the lead's where it has none, are measured. */
+    private static int of(StripData strip, int chosen) {
+        boolean pairs = hasPair(strip, chosen);
+        int count = 0;
+        for (int i = 0; i < strip.curves().size(); i++) {
+            Curve curve = strip.curves().get(i);
+            boolean measured = pairs ? curve.pair() == chosen : curve.isStrong(chosen);
+            count += measured && !curve.isLimit() ? 1 : 0;
+        }
+        return count;
     }
 
     private static boolean hasPair(StripData strip, int chosen) {
@@ -110,7 +131,22 @@ final class StripValues {
         figure(sheet, strip, a, y);
         sheet.softText("B", left, y + pitch, small, Align.LEFT);
         figure(sheet, strip, b, y + pitch);
-        sheet.softText("B \u2212 A", left, y + 2 * pitch, small, Align.LEFT);
+        sheet.softText(BETWEEN, left, y + 2 * pitch, small, Align.LEFT);
+        between(sheet, strip, curve, desk, y + 2 * pitch);
+    }
+
+    /** One of several curves: there is room for what lies between alone. */
+    private void difference(Sheet sheet, StripData strip, Curve curve, Desk desk, float y) {
+        float left = area.x() + sheet.sizes().mm(3);
+        float small = sheet.sizes().small();
+        sheet.marker(curve.number(), left, y, sheet.sizes().marker());
+        sheet.softText(BETWEEN, left + sheet.sizes().mm(2.2), y, small, Align.LEFT);
+        between(sheet, strip, curve, desk, y);
+    }
+
+    private void between(Sheet sheet, StripData strip, Curve curve, Desk desk, float y) {
+        double a = curve.values().at(desk.cursorA_s());
+        double b = curve.values().at(desk.cursorB_s());
         Line line = sheet.line();
         double shownA = sheet.figures().shown(strip.measure(), a);
         double shownB = sheet.figures().shown(strip.measure(), b);
@@ -119,7 +155,7 @@ final class StripValues {
         sheet.text(
                 line,
                 plot.left() - sheet.sizes().mm(VALUES_END_MM),
-                y + 2 * pitch,
+                y,
                 Face.FIGURES_BOLD,
                 sheet.sizes().text(),
                 Align.RIGHT);

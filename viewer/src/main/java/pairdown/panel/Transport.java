@@ -77,8 +77,9 @@ final class Transport {
         int lanes = Math.max(1, Math.min(MOST_LANES, board.debrief().pairs().size()));
         for (int i = 0; i < board.debrief().pairs().size(); i++) {
             PairDebrief pair = board.debrief().pairs().get(i);
+            int flyer = board.recording().indexOf(pair.flyer()).orElse(0);
             for (MatchedWindow window : pair.matched().windows()) {
-                lane(sheet, i % lanes, lanes, window.span(), shown);
+                lane(sheet, i % lanes, lanes, flyer, window.span(), shown);
             }
             for (ClosureExceedance over : pair.closureExceedances()) {
                 band(sheet, 3, over.span(), shown, sheet.palette().finding());
@@ -150,12 +151,18 @@ final class Transport {
         band(sheet, bar.y() + row * rowHeight + 2, rowHeight - 4, span, shown, rgba);
     }
 
-    /** A matched window in its pair's lane: two flyers' windows are told apart. */
-    private void lane(Sheet sheet, int lane, int lanes, Span span, Span shown) {
+    /**
+     * A matched window in its pair's lane, behind its flyer's shape: two flyers' are told apart.
+     */
+    private void lane(Sheet sheet, int lane, int lanes, int flyer, Span span, Span shown) {
         float height = (rowHeight - 4) / lanes;
         float gap = lanes > 1 ? 1 : 0;
         float top = bar.y() + rowHeight + 2 + lane * height;
         band(sheet, top, height - gap, span, shown, sheet.palette().matched());
+        if (lanes > 1 && shown.contains(span.start_s())) {
+            float r = height / 2;
+            sheet.marker(flyer, x(span.start_s(), shown) - 1.6f * r, top + r, r);
+        }
     }
 
     private void band(Sheet sheet, float top, float height, Span span, Span shown, int rgba) {

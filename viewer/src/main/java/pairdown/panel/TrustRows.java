@@ -12,6 +12,7 @@ import pairdown.time.Span;
 import pairdown.words.Figures;
 import pairdown.words.Line;
 import pairdown.words.Measure;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /** What to trust: each log's clock, height and data, with the warnings; then the air. */
@@ -19,12 +20,14 @@ final class TrustRows {
     private final Debrief debrief;
     private final Recording recording;
     private final Words words;
+    private final Translation told;
     private final Figures figures;
 
-    TrustRows(Board board, Words words, Figures figures) {
+    TrustRows(Board board, Words words, Translation told, Figures figures) {
         this.debrief = board.debrief();
         this.recording = board.recording();
         this.words = words;
+        this.told = told;
         this.figures = figures;
     }
 
@@ -37,7 +40,7 @@ final class TrustRows {
         List<String> notes = new ArrayList<>(debrief.attempt().notes());
         notes.addAll(debrief.notes());
         if (!notes.isEmpty()) {
-            rows.add(Row.heading(words.get("trust.notes")).saying(notes));
+            rows.add(Row.heading(words.get("trust.notes")).saying(told.of(notes)));
         }
         return rows;
     }
@@ -79,7 +82,7 @@ final class TrustRows {
                         log.participant() + " · " + log.file(),
                         verdict(log, clock, warnings))
                 .with(cells)
-                .saying(warnings);
+                .saying(told.of(warnings));
     }
 
     private String verdict(LogQuality log, Optional<ClockResult> clock, List<String> warnings) {
@@ -125,10 +128,10 @@ final class TrustRows {
                 debrief.wind().isKnown()
                         ? words.get(
                                 "trust.wind",
-                                debrief.wind().method(),
+                                words.each("wind", debrief.wind().method()),
                                 Integer.toString(debrief.wind().layers().size()))
                         : words.get("trust.no-wind"));
-        said.addAll(debrief.wind().notes());
+        said.addAll(told.of(debrief.wind().notes()));
         return said;
     }
 }

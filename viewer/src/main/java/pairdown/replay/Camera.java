@@ -18,6 +18,13 @@ import pairdown.camera.Vantage;
  */
 public final class Camera {
     /** Long enough to see which way one is carried, short enough not to wait. */
+    private static final double ASTERN_M = 25;
+
+    private static final double MOST_ASTERN_M = 60;
+
+    /** The share of the picture's width that flyers may fill, seen from astern. */
+    private static final double ASTERN_FILLED = 0.85;
+
     private static final double MOVE_S = 0.7;
 
     private final Recording recording;
@@ -122,7 +129,7 @@ public final class Camera {
             case SQUARE_ON -> aside(shown, view, aspect, 1, into);
             case SQUARE_ON_LEFT -> aside(shown, view, aspect, -1, into);
             case PLAN -> overhead(shown, view, aspect, into);
-            case ASTERN_ABOVE -> astern(shown, view, into);
+            case ASTERN_ABOVE -> astern(shown, view, aspect, into);
             case LEFT_WINDOW -> window(shown, view, -1, into);
             case RIGHT_WINDOW -> window(shown, view, 1, into);
             case LEFT_WINGTIP -> wingtip(shown, view, -1, into);
@@ -153,16 +160,23 @@ public final class Camera {
         into.set(eye, direction.set(0, 0, -1), top, view.fieldOfView_deg(), near_m(distance));
     }
 
-    /** Behind and above by 25 m, the trade's usual mirror of the lead. */
-    private void astern(Moment moment, ViewState view, Pose into) {
+    /**
+     * Behind and above by 25 m, the trade's usual mirror of the lead; further, up to a limit, while
+     * the flyers would stand outside the picture.
+     */
+    private void astern(Moment moment, ViewState view, double aspect, Pose into) {
         double heading = framing.heading_rad(moment, view.frame());
+        framing.fit(moment, heading, false);
+        double fov_deg = view.fieldOfView_deg() * 1.25;
+        double reach = ASTERN_FILLED * aspect * Math.tan(Math.toRadians(fov_deg) / 2);
+        double needed_m = framing.behind_m() + framing.aside_m() / reach;
+        double back_m = Math.max(ASTERN_M, Math.min(MOST_ASTERN_M, needed_m)) / view.zoom();
         framing.subject(moment, spot);
-        double back_m = 25 / view.zoom();
         eye.set(spot)
                 .sub(Math.sin(heading) * back_m, Math.cos(heading) * back_m, 0)
                 .add(0, 0, 0.55 * back_m);
         direction.set(spot).sub(eye);
-        into.set(eye, direction, top.set(0, 0, 1), view.fieldOfView_deg() * 1.25, near_m(back_m));
+        into.set(eye, direction, top.set(0, 0, 1), fov_deg, near_m(back_m));
     }
 
     private void window(Moment moment, ViewState view, int side, Pose into) {

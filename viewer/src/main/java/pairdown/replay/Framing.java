@@ -151,6 +151,16 @@ final class Framing {
         return radius_m;
     }
 
+    /** How far behind the lead anything to be seen is. */
+    double behind_m() {
+        return -low[0];
+    }
+
+    /** How far to either side of the lead anything to be seen is. */
+    double aside_m() {
+        return Math.max(-low[1], high[1]);
+    }
+
     /** How far away a camera must stand for the box, its near side too, to fit with a margin. */
     double distance_m(double fov_deg, double aspect) {
         double reach = Math.tan(Math.toRadians(fov_deg) / 2);

@@ -1,11 +1,9 @@
 package pairdown.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.stream.Collectors;
 import org.knowm.xchart.XYChart;
 import pairdown.attempt.Mark;
 import pairdown.clock.ClockResult;
@@ -132,16 +130,11 @@ final class ReportBuilder {
                 trust.biases(debrief),
                 "report.biases.caption");
         if (debrief.wind().isKnown()) {
-            String heading = words.get("report.wind.heading", windFrom());
+            String heading =
+                    words.get("report.wind.heading", words.each("wind", debrief.wind().method()));
             add(out, "wind", heading, trust.wind(debrief.wind()), "report.wind.caption");
         }
         return out;
-    }
-
-    private String windFrom() {
-        return Arrays.stream(debrief.wind().method().split("\\+"))
-                .map(method -> words.has("wind." + method) ? words.get("wind." + method) : method)
-                .collect(Collectors.joining(", "));
     }
 
     private void add(

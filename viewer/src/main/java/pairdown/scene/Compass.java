@@ -12,17 +12,37 @@ import pairdown.theme.Theme;
 final class Compass {
     private static final String[] LETTERS = {"N", "E", "S", "W"};
 
+    /** Least height of the rose against its width. */
+    private static final double LEAST_TILT = 0.5;
+
+    private static final float RADIUS_MM = 6;
+
+    /** The disc under the rose, its letters with it, against the rose. */
+    private static final float DISC = 1.35f;
+
     private Compass() {}
+
+    /** How far it reaches from the picture's upper right corner along both edges (px). */
+    static float reach(Theme theme) {
+        return (2 + DISC) * theme.sizes().mm(RADIUS_MM);
+    }
+
+    /** In the upper right corner of a part of the picture that ends at {@code right}. */
+    static void drawInCorner(Canvas canvas, Theme theme, Pose pose, float right, float top) {
+        float radius = theme.sizes().mm(RADIUS_MM);
+        draw(canvas, theme, pose, right - 2 * radius, top + 2 * radius, radius);
+    }
 
     /**
      * @param x centre in the picture (px)
      * @param y centre (px)
      * @param radius of the rose (px)
      */
-    static void draw(Canvas canvas, Theme theme, Pose pose, float x, float y, float radius) {
+    private static void draw(
+            Canvas canvas, Theme theme, Pose pose, float x, float y, float radius) {
         Palette palette = theme.palette();
         float size = theme.sizes().small();
-        canvas.disc(x, y, radius * 1.35f, Palette.withOpacity(palette.paper(), 190));
+        canvas.disc(x, y, radius * DISC, Palette.withOpacity(palette.paper(), 190));
         for (int deg = 0; deg < 360; deg += 30) {
             float inner = radius * (deg % 90 == 0 ? 0.62f : 0.8f);
             canvas.line(
@@ -41,18 +61,14 @@ final class Compass {
                 theme.sizes().hair() * 2.5f,
                 palette.limit());
         for (int i = 0; i < LETTERS.length; i++) {
-            // Seen from the side the rose is a line: a letter at the back would lie on the front's.
-            boolean flat = Math.abs(pose.forward().z) < 0.25;
-            if (!flat || Math.abs(across(pose, 90 * i)) > 0.72) {
-                canvas.text(
-                        LETTERS[i],
-                        x + across(pose, 90 * i) * radius * 1.18f,
-                        y + down(pose, 90 * i) * radius * 1.18f + size * 0.36f,
-                        i == 0 ? Face.TEXT_BOLD : Face.TEXT,
-                        size,
-                        Align.CENTRE,
-                        palette.ink());
-            }
+            canvas.text(
+                    LETTERS[i],
+                    x + across(pose, 90 * i) * radius * 1.18f,
+                    y + down(pose, 90 * i) * radius * 1.18f + size * 0.36f,
+                    i == 0 ? Face.TEXT_BOLD : Face.TEXT,
+                    size,
+                    Align.CENTRE,
+                    palette.ink());
         }
     }
 
@@ -60,8 +76,13 @@ final class Compass {
         return (float) towards(pose.right(), heading_deg);
     }
 
+    /**
+     * Laid as flat as the ground is seen, but never to a line: then nothing could be read off it.
+     */
     private static float down(Pose pose, double heading_deg) {
-        return (float) -towards(pose.up(), heading_deg);
+        double flat = Math.hypot(pose.up().x, pose.up().y);
+        double lift = Math.max(1, LEAST_TILT / Math.max(flat, 1e-3));
+        return (float) (-towards(pose.up(), heading_deg) * lift);
     }
 
     private static double towards(Vector3d axis, double heading_deg) {

@@ -45,6 +45,9 @@ public final class Labels {
     private int used;
     private float takenWidth;
     private float takenHeight;
+    private float roseSide;
+    private float footWidth;
+    private float footHeight;
 
     /** One label; its rows are written by who asks for it. */
     static final class Label {
@@ -144,6 +147,12 @@ public final class Labels {
         takenHeight = height;
     }
 
+    /** So is the lower right one. */
+    void leaveFoot(float width, float height) {
+        footWidth = width;
+        footHeight = height;
+    }
+
     /** A label at a point of the picture's part; its colour also says whose it is. */
     Label add(Rank rank, float x, float y, int rgba) {
         if (used == pool.size()) {
@@ -190,6 +199,7 @@ public final class Labels {
 
     private void layOut(Canvas canvas, Theme theme, float width, float height) {
         order.clear();
+        roseSide = Compass.reach(theme);
         // By insertion: a list's own sort takes memory in every frame.
         for (int i = 0; i < used; i++) {
             int at = order.size();
@@ -299,6 +309,13 @@ public final class Labels {
             return false;
         }
         if (label.left < takenWidth && label.top < takenHeight) {
+            return false;
+        }
+        if (label.left + label.width > width - roseSide && label.top < roseSide) {
+            return false;
+        }
+        if (label.left + label.width > width - footWidth
+                && label.top + label.height > height - footHeight) {
             return false;
         }
         for (int i = 0; i < before; i++) {

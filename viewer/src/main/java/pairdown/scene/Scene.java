@@ -27,6 +27,9 @@ import pairdown.words.Measure;
  * {@link #drawWords} puts names and figures on top.
  */
 public final class Scene implements AutoCloseable {
+    /** Height of the notes against their letters. */
+    private static final float NOTE_ROW = 1.5f;
+
     private final Heights heights;
     private final Strokes strokes = new Strokes();
     private final Shader strokeShader;
@@ -146,16 +149,18 @@ public final class Scene implements AutoCloseable {
         Theme theme = s.theme();
         float width = s.sight().width_px();
         float height = s.sight().height_px();
+        float size = theme.sizes().small();
+        writeNotes(s);
+        float noted = canvas.textWidth(note, Face.TEXT, size) + size;
+        float gap = theme.sizes().gap();
+        s.labels().leaveFoot(noted + gap, size * NOTE_ROW + gap);
         s.labels().draw(canvas, theme, x, y, width, height);
-        float rose = theme.sizes().mm(6);
-        Compass.draw(canvas, theme, s.sight().pose(), x + width - 2 * rose, y + 2 * rose, rose);
-        drawNotes(canvas, s, x + width - theme.sizes().gap(), y + height - theme.sizes().gap());
+        Compass.drawInCorner(canvas, theme, s.sight().pose(), x + width, y);
+        drawNotes(canvas, s, x + width - gap, y + height - gap, noted);
     }
 
-    /**
-     * What must be said on screen: the view's name, scales and enlargements, at the bottom right.
-     */
-    private void drawNotes(Canvas canvas, Stage s, float right, float bottom) {
+    /** What must be said on screen: the view's name, scales and enlargements. */
+    private void writeNotes(Stage s) {
         note.clear();
         boolean leadFixed = s.view().frame() == ViewState.Frame.LEAD;
         note.add(s.word(leadFixed ? "view.lead-fixed" : "view.world")).add(" · ");
@@ -176,13 +181,16 @@ public final class Scene implements AutoCloseable {
         if (s.view().shows(Layer.TRAILS)) {
             note.add(" · ").add(s.word("scene.bands")).add(" 1 s");
         }
+    }
+
+    /** At the bottom right. */
+    private void drawNotes(Canvas canvas, Stage s, float right, float bottom, float width) {
         float size = s.theme().sizes().small();
-        float width = canvas.textWidth(note, Face.TEXT, size);
         canvas.roundFill(
-                right - width - size,
-                bottom - size * 1.5f,
-                width + size,
-                size * 1.5f,
+                right - width,
+                bottom - size * NOTE_ROW,
+                width,
+                size * NOTE_ROW,
                 size * 0.3f,
                 Palette.withOpacity(s.palette().paper(), 190));
         canvas.text(

@@ -30,10 +30,14 @@ public final class Translation {
     private final Words words;
     private final String point;
 
+    /** Whether the reader's texts are the English ones: then nothing need be sought. */
+    private final boolean isSame;
+
     /** Into the language of these texts, numbers as their locale writes them. */
     public Translation(Words words) {
         this.words = words;
         this.point = String.format(words.locale(), "%.1f", 0.0).substring(1, 2);
+        this.isSame = point.equals(".") && KNOWN.stream().allMatch(k -> k.isTextOf(words));
     }
 
     /**
@@ -41,7 +45,12 @@ public final class Translation {
      *
      * @param order of the places as the English has them
      */
-    private record Known(String key, Pattern english, List<Integer> order, int letters) {}
+    private record Known(
+            String key, String text, Pattern english, List<Integer> order, int letters) {
+        boolean isTextOf(Words words) {
+            return words.has(key) && words.get(key).equals(text);
+        }
+    }
 
     private static List<Known> known(Words english) {
         return english.keys().stream()
@@ -62,7 +71,7 @@ public final class Translation {
             order.add(text.charAt(place.start() + 1) - '0');
         }
         int letters = PLACE.matcher(text).replaceAll("").length();
-        return new Known(key, Pattern.compile(pattern, Pattern.DOTALL), order, letters);
+        return new Known(key, text, Pattern.compile(pattern, Pattern.DOTALL), order, letters);
     }
 
     /** Whether the bundle knows a sentence, or each part of it. */
@@ -78,6 +87,9 @@ public final class Translation {
 
     /** The sentence in the reader's language. */
     public String of(String english) {
+        if (isSame) {
+            return english;
+        }
         Optional<Match> match = match(english);
         if (match.filter(m -> words.has(m.key())).isPresent()) {
             return words.get(match.get().key(), values(match.get()));

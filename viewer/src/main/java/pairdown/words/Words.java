@@ -1,10 +1,12 @@
 package pairdown.words;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.ResourceBundle;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The texts of the surface in the reader's language. They stand in {@code words.properties}; a
@@ -79,6 +81,17 @@ public final class Words {
             text = text.replace("{" + i + "}", values[i]);
         }
         return text;
+    }
+
+    /**
+     * The texts of several things named in one breath: {@code "wind", "climb-headings+winds-aloft"}
+     * is those of {@code wind.climb-headings} and {@code wind.winds-aloft}. A thing without a text
+     * keeps its name.
+     */
+    public String each(String kind, String names) {
+        return Arrays.stream(names.split("\\+", -1))
+                .map(name -> texts.getOrDefault(kind + "." + name, name))
+                .collect(Collectors.joining(", "));
     }
 
     /** All keys, for checks. */

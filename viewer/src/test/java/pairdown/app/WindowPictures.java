@@ -9,9 +9,9 @@ import pairdown.input.Action;
 import pairdown.input.HitAreas;
 
 /**
- * Pictures of the real window, to look at: {@code FOLDER STEP…}, each step one of {@code open=PATH},
- * {@code drop=PATH}, {@code size=WxH}, {@code at=SECONDS}, {@code at=first-match}, {@code key=NAME}
- * (as xdotool spells it), {@code type=TEXT} and {@code picture=NAME}.
+ * Pictures of the real window, to look at: {@code FOLDER STEP…}, each step one of {@code
+ * open=PATH}, {@code drop=PATH}, {@code size=WxH}, {@code at=SECONDS}, {@code at=first-match},
+ * {@code key=NAME} (as xdotool spells it), {@code type=TEXT} and {@code picture=NAME}.
  */
 final class WindowPictures {
     private WindowPictures() {}
@@ -69,8 +69,7 @@ final class WindowPictures {
             boolean isWall = areas.kind(a) == HitAreas.Kind.WALL;
             if (!isWall
                     && areas.action(a) == action
-                    && (what.length < 2
-                            || areas.value(a, 0, 0) == Double.parseDouble(what[1]))) {
+                    && (what.length < 2 || areas.value(a, 0, 0) == Double.parseDouble(what[1]))) {
                 rig.click(areas.x(a) + areas.width(a) / 2, areas.y(a) + areas.height(a) / 2);
                 return;
             }
@@ -82,9 +81,7 @@ final class WindowPictures {
         for (int i = 0; i < 3; i++) {
             rig.loop.round(rig.window);
         }
-        rig.until(
-                "still cameras",
-                () -> rig.loop.shown().map(d -> !d.isMoving()).orElse(true));
+        rig.until("still cameras", () -> rig.loop.shown().map(d -> !d.isMoving()).orElse(true));
         rig.loop.round(rig.window);
     }
 }

@@ -57,6 +57,17 @@ final class Checked {
                         finding("blue", Finding.Outcome.EXCEEDED, 1649),
                         finding("amber", Finding.Outcome.WITHIN_UNCERTAINTY, 1674),
                         new Finding(
+                                Finding.CLOSURE,
+                                "blue",
+                                Optional.of("lead"),
+                                Finding.Outcome.CLEAR,
+                                OptionalDouble.of(90),
+                                OptionalDouble.of(5.6),
+                                7.4,
+                                OptionalDouble.of(0.2),
+                                "m/s",
+                                Optional.empty()),
+                        new Finding(
                                 "minimumSeparation",
                                 "blue",
                                 Optional.of("amber"),

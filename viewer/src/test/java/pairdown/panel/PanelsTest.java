@@ -213,9 +213,17 @@ class PanelsTest {
                         "median gap",
                         "longest match",
                         "worst closure",
-                        "left at match")) {
+                        "match to break-off")) {
             assertTrue(canvas.says(part), part);
         }
+    }
+
+    @Test
+    void theWorstClosureIsThatAgainstTheClosingLimit() {
+        act(Action.FLYERS);
+        draw();
+        // As the finding has it; the greatest closure of the whole flight is another.
+        assertTrue(canvas.says("5.6 m/s"));
     }
 
     @Test

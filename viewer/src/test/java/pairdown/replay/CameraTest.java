@@ -9,6 +9,7 @@ import org.joml.Vector3d;
 import org.junit.jupiter.api.Test;
 import pairdown.camera.Ground;
 import pairdown.camera.Pose;
+import pairdown.camera.Sight;
 import pairdown.camera.Vantage;
 import pairdown.debrief.Debrief;
 
@@ -105,25 +106,38 @@ class CameraTest {
 
     @Test
     void theViewHoldsEveryoneWhoJoins() {
-        pairdown.camera.Sight sight = new pairdown.camera.Sight();
-        float[] xy = new float[2];
-        Pose pose = new Pose();
         for (double t_s = SyntheticDebrief.EXIT_S + 5; t_s < SyntheticDebrief.OPENING_S; t_s += 3) {
             for (Vantage.Kind kind :
                     new Vantage.Kind[] {
                         Vantage.Kind.SQUARE_ON, Vantage.Kind.SQUARE_ON_LEFT, Vantage.Kind.PLAN
                     }) {
-                moment.fill(t_s);
-                new Camera(recording, Ground.flat(0))
-                        .pose(moment, view, Vantage.of(kind), ASPECT, 10, pose);
-                sight.set(pose, 0, 0, 1600, 900);
-                for (int i = 0; i < 3; i++) {
-                    Body body = moment.body(i);
-                    assertTrue(sight.project(body.east_m(), body.north_m(), body.up_m(), xy));
-                    boolean in = xy[0] > 0 && xy[0] < 1600 && xy[1] > 0 && xy[1] < 900;
-                    assertTrue(in, body.id() + " out of " + kind + " at " + t_s);
-                }
+                assertAllSeen(kind, t_s);
             }
+        }
+    }
+
+    @Test
+    void whoIsNearIsSeenFromAstern() {
+        for (double t_s = SyntheticDebrief.JOINED_S;
+                t_s < SyntheticDebrief.JOINED_S + 30;
+                t_s += 2) {
+            assertAllSeen(Vantage.Kind.ASTERN_ABOVE, t_s);
+        }
+    }
+
+    private void assertAllSeen(Vantage.Kind kind, double t_s) {
+        Sight sight = new Sight();
+        float[] xy = new float[2];
+        Pose pose = new Pose();
+        moment.fill(t_s);
+        new Camera(recording, Ground.flat(0))
+                .pose(moment, view, Vantage.of(kind), ASPECT, 10, pose);
+        sight.set(pose, 0, 0, 1600, 900);
+        for (int i = 0; i < 3; i++) {
+            Body body = moment.body(i);
+            assertTrue(sight.project(body.east_m(), body.north_m(), body.up_m(), xy));
+            boolean in = xy[0] > 0 && xy[0] < 1600 && xy[1] > 0 && xy[1] < 900;
+            assertTrue(in, body.id() + " out of " + kind + " at " + t_s);
         }
     }
 }

@@ -76,6 +76,34 @@ class LabelsTest {
         return new Box(left, top, left + width, top + height);
     }
 
+    @Test
+    void noLabelLiesOverTheCompass() {
+        Labels labels = new Labels();
+        for (int i = 0; i < 12; i++) {
+            Labels.Label label = labels.add(Labels.Rank.PAIR, WIDTH - 12 * i, 5 * i, 0xFF);
+            label.row(0).add("blue gap 12.3 m");
+        }
+        float reach = Compass.reach(THEME);
+        Box rose = box(WIDTH - reach, 0, reach, reach);
+        Drawn drawn = drawn(labels);
+        assertFalse(drawn.plates.isEmpty());
+        drawn.plates.forEach(plate -> assertFalse(plate.meets(rose), plate.toString()));
+    }
+
+    @Test
+    void noLabelLiesOverTheNotes() {
+        Labels labels = new Labels();
+        labels.leaveFoot(400, 20);
+        for (int i = 0; i < 12; i++) {
+            Labels.Label label = labels.add(Labels.Rank.PAIR, WIDTH - 40 * i, HEIGHT - 6, 0xFF);
+            label.row(0).add("blue gap 12.3 m");
+        }
+        Box notes = box(WIDTH - 400, HEIGHT - 20, 400, 20);
+        Drawn drawn = drawn(labels);
+        assertFalse(drawn.plates.isEmpty());
+        drawn.plates.forEach(plate -> assertFalse(plate.meets(notes), plate.toString()));
+    }
+
     @Property(tries = 60)
     void noLabelCoversAnotherOrLeavesThePicture(
             @ForAll @IntRange(min = 1, max = 60) int count, @ForAll long seed) {
