@@ -1,11 +1,9 @@
 package pairdown.phase;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import pairdown.phase.Runs.Run;
-import pairdown.time.Span;
 
 /**
  * Phases of the lead or the exit aircraft: climb, run-in, descent, recovery. A dive is one descent;
@@ -32,20 +30,20 @@ final class AircraftPhases {
     }
 
     List<PhaseSpan> find() {
-        List<PhaseSpan> out = new ArrayList<>();
-        double start_s = moving_s();
+        SpanList out = new SpanList(id);
+        double start_s = motion.movesFrom_s(2 * settings.groundSpeed_mps());
         Optional<Run> descent = descent();
         double descent_s = descent.map(r -> motion.time_s(r.from())).orElse(motion.end_s());
         double climbEnd_s = climbEnd_s(descent_s);
-        span(out, Phase.CLIMB, start_s, climbEnd_s);
-        span(out, Phase.RUN_IN, Math.max(start_s, climbEnd_s), descent_s);
+        out.add(Phase.CLIMB, start_s, climbEnd_s);
+        out.add(Phase.RUN_IN, Math.max(start_s, climbEnd_s), descent_s);
         descent.ifPresent(
                 r -> {
                     double end_s = motion.time_s(r.to());
-                    span(out, Phase.DESCENT, descent_s, end_s);
-                    span(out, Phase.RECOVERY, end_s, motion.end_s());
+                    out.add(Phase.DESCENT, descent_s, end_s);
+                    out.add(Phase.RECOVERY, end_s, motion.end_s());
                 });
-        return out;
+        return out.all();
     }
 
     /**
@@ -113,20 +111,5 @@ final class AircraftPhases {
         return climbs.isEmpty()
                 ? motion.start_s()
                 : motion.time_s(climbs.get(climbs.size() - 1).to());
-    }
-
-    private double moving_s() {
-        for (int k = 0; k < motion.size(); k++) {
-            if (motion.speed_mps(k) > 2 * settings.groundSpeed_mps()) {
-                return motion.time_s(k);
-            }
-        }
-        return motion.end_s();
-    }
-
-    private void span(List<PhaseSpan> spans, Phase phase, double start_s, double end_s) {
-        if (end_s > start_s) {
-            spans.add(new PhaseSpan(id, phase, new Span(start_s, end_s)));
-        }
     }
 }

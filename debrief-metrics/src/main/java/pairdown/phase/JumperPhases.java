@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pairdown.phase.Runs.Run;
-import pairdown.time.Span;
 import pairdown.units.Estimate;
 
 /** Phases of one who leaves an aircraft and opens a canopy. */
@@ -37,35 +36,36 @@ final class JumperPhases {
     record Found(List<PhaseSpan> spans, List<Event> events) {}
 
     Found find(Optional<Motion> ship) {
-        List<PhaseSpan> spans = new ArrayList<>();
+        SpanList spans = new SpanList(id);
         List<Event> events = new ArrayList<>();
         Optional<Run> flight = flight();
         if (flight.isEmpty()) {
-            span(spans, Phase.GROUND, motion.start_s(), groundEnd_s());
-            span(spans, Phase.ABOARD, groundEnd_s(), motion.end_s());
-            return new Found(spans, events);
+            double moving_s = motion.movesFrom_s(2 * settings.groundSpeed_mps());
+            spans.add(Phase.GROUND, motion.start_s(), moving_s);
+            spans.add(Phase.ABOARD, moving_s, motion.end_s());
+            return new Found(spans.all(), events);
         }
         int fast = flight.get().from();
         Optional<Estimate> exit = exit(fast, ship);
         double exit_s = exit.map(Estimate::value).orElse(motion.start_s());
         exit.ifPresent(
                 e -> {
-                    span(spans, Phase.ABOARD, motion.start_s(), e.value());
+                    spans.add(Phase.ABOARD, motion.start_s(), e.value());
                     events.add(event(EventKind.EXIT, e, id + " leaves the aircraft"));
                 });
         Optional<Estimate> opening = opening(flight.get());
         double flightEnd_s = opening.map(Estimate::value).orElse(motion.end_s());
-        span(spans, Phase.FLIGHT, exit_s, flightEnd_s);
+        spans.add(Phase.FLIGHT, exit_s, flightEnd_s);
         stable(fast, flightEnd_s, exit_s)
                 .ifPresent(e -> events.add(event(EventKind.STABLE, e, id + " flies steadily")));
         opening.ifPresent(
                 e -> {
                     events.add(event(EventKind.OPENING, e, id + " opens the canopy"));
                     double landed_s = landing_s(e.value());
-                    span(spans, Phase.CANOPY, e.value(), landed_s);
-                    span(spans, Phase.GROUND, landed_s, motion.end_s());
+                    spans.add(Phase.CANOPY, e.value(), landed_s);
+                    spans.add(Phase.GROUND, landed_s, motion.end_s());
                 });
-        return new Found(spans, events);
+        return new Found(spans.all(), events);
     }
 
     /** The stretch of fast sink that lasts longest, shallow moments in it forgiven. */
@@ -209,21 +209,6 @@ final class JumperPhases {
             }
         }
         return motion.end_s();
-    }
-
-    private double groundEnd_s() {
-        for (int k = 0; k < motion.size(); k++) {
-            if (motion.speed_mps(k) > 2 * settings.groundSpeed_mps()) {
-                return motion.time_s(k);
-            }
-        }
-        return motion.end_s();
-    }
-
-    private void span(List<PhaseSpan> spans, Phase phase, double start_s, double end_s) {
-        if (end_s > start_s) {
-            spans.add(new PhaseSpan(id, phase, new Span(start_s, end_s)));
-        }
     }
 
     private Event event(EventKind kind, Estimate at, String text) {

@@ -268,6 +268,16 @@ final class Motion {
         return Math.hypot(levelSpeed_mps(k), up.value(k));
     }
 
+    /** When it first is faster than this; its end if it never is. */
+    double movesFrom_s(double speed_mps) {
+        for (int k = 0; k < size(); k++) {
+            if (speed_mps(k) > speed_mps) {
+                return time_s(k);
+            }
+        }
+        return end_s();
+    }
+
     /** Rate of change of speed (m/s²), NaN at ends and holes. */
     double speedRate_mps2(int k) {
         return k < 1 || k + 1 >= size()
