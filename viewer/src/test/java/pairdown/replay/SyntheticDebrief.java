@@ -27,8 +27,6 @@ import pairdown.debrief.ParticipantDebrief;
 import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.LocalFrame;
 import pairdown.motion.Attitude;
-import pairdown.motion.State;
-import pairdown.motion.Trajectory;
 import pairdown.pair.Approach;
 import pairdown.pair.Axes;
 import pairdown.pair.Matched;
@@ -217,13 +215,12 @@ public final class SyntheticDebrief {
         return lead(t).plus(start.times(left)).plus(there.times(1 - left)).plus(swing).plus(off);
     }
 
-    /** A place by time. */
-    interface Curve {
-        Vec3 at(double t_s);
-    }
-
     private ParticipantDebrief body(
-            Participant who, Curve curve, Span span, List<Span> gaps, double pitch_deg) {
+            Participant who,
+            CurveTrajectory.Curve curve,
+            Span span,
+            List<Span> gaps,
+            double pitch_deg) {
         Map<Channel, Series> logged = new HashMap<>();
         if (who.role() == Role.LEAD && systems) {
             logged.put(Channel.POWER_LEVER, series(t -> t < 50 ? 40 : t < 95 ? -30 : -55));
@@ -411,67 +408,5 @@ public final class SyntheticDebrief {
                 List.of(change),
                 Map.of(),
                 List.of());
-    }
-
-    /** A trajectory in closed form; velocities by differences of a hundredth of a second. */
-    private record CurveTrajectory(Curve curve, Span span, List<Span> gaps) implements Trajectory {
-        private static final double H_S = 0.01;
-
-        @Override
-        public double start_s() {
-            return span.start_s();
-        }
-
-        @Override
-        public double end_s() {
-            return span.end_s();
-        }
-
-        private Vec3 velocity(double t) {
-            return curve.at(t + H_S).minus(curve.at(t - H_S)).times(0.5 / H_S);
-        }
-
-        @Override
-        public State at(double t) {
-            Vec3 sigma = new Vec3(0.8, 0.8, 1.3);
-            return new State(
-                    t,
-                    curve.at(t),
-                    velocity(t),
-                    velocity(t + H_S).minus(velocity(t - H_S)).times(0.5 / H_S),
-                    sigma,
-                    sigma.times(0.2),
-                    sigma,
-                    new Vec3(0.1, 0.1, 0.18),
-                    inGap(t));
-        }
-
-        @Override
-        public void read(double t, double[] into) {
-            if (!covers(t)) {
-                throw new IllegalArgumentException(t + " s is outside " + span);
-            }
-            Vec3 p = curve.at(t);
-            Vec3 v = velocity(t);
-            into[0] = p.x();
-            into[1] = p.y();
-            into[2] = p.z();
-            into[3] = v.x();
-            into[4] = v.y();
-            into[5] = v.z();
-            into[6] = 0;
-            into[7] = 0;
-            into[8] = 0;
-        }
-
-        @Override
-        public int fixCount() {
-            return 0;
-        }
-
-        @Override
-        public double fixTime_s(int i) {
-            throw new IndexOutOfBoundsException(i);
-        }
     }
 }
