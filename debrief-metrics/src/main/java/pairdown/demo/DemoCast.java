@@ -23,7 +23,6 @@ final class DemoCast {
     private static final double RIDE_S = 240;
 
     private static final double CANOPY_S = 15;
-    private static final double SHIP_AFTER_EXIT_S = 30;
 
     /** Kept of the lead before a dive without jumpers, and after it (s). */
     private static final double BEFORE_DIVE_S = 100;
@@ -81,17 +80,7 @@ final class DemoCast {
 
     /** The exit aircraft's log: positions once a second. */
     DemoLog ship() {
-        double last_s =
-                truth.bodies().stream()
-                        .filter(b -> b.role().isJumper())
-                        .mapToDouble(b -> b.exit_s().orElse(0))
-                        .max()
-                        .orElse(kept.end_s());
-        GnssPlan plan =
-                gnss("ship", "ship.igc", "igc")
-                        .rate(1)
-                        .velocity(Velocity.NONE)
-                        .keeping(kept.start_s(), last_s + SHIP_AFTER_EXIT_S);
+        GnssPlan plan = gnss("ship", "ship.igc", "igc").rate(1).velocity(Velocity.NONE);
         return DemoLog.of(plan, DemoForms.IGC);
     }
 
