@@ -156,7 +156,7 @@ final class ReplayDesk implements AutoCloseable {
      */
     void list(Found.Attempts attempts, boolean opensLatest) {
         List<Desk.SeasonLine> lines = attempts.lines();
-        state.season(lines);
+        state.season(lines, Optional.of(attempts.season()));
         if (settings().panel() != PanelKind.SEASON) {
             state.settings(settings().withToggled(PanelKind.SEASON));
         }

@@ -275,7 +275,9 @@ public final class Panels {
             case EVENTS -> happened.events(shown);
             case LIMITS -> happened.limits(shown);
             case TAIL -> happened.tail(shown);
-            case SEASON -> new SeasonRows(words, told, sheet.figures(), keys).rows(desk);
+            case SEASON ->
+                    new SeasonRows(words, told, sheet.figures(), keys)
+                            .rows(desk, shown.recording());
             case MARKS -> happened.marks(shown, desk, keys);
             case VIEWS -> view.map(new ViewRows(words, keys)::rows).orElse(List.of());
             case STRIPS -> happened.strips(desk, keys);

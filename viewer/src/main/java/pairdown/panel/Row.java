@@ -15,6 +15,7 @@ import pairdown.input.Command;
  * @param lines sentences under it, wrapped
  * @param command what pressing it does, if anything
  * @param isOn whether it is the chosen one
+ * @param picture drawn under its head, if any
  * @param aside a second thing to do with it, on a button of its own
  */
 record Row(
@@ -23,6 +24,7 @@ record Row(
         String left,
         String right,
         List<Cell> cells,
+        Optional<Picture> picture,
         List<String> lines,
         Optional<Command> command,
         boolean isOn,
@@ -32,6 +34,13 @@ record Row(
 
     /** A button at the right of a row. */
     record Aside(String label, Command command, boolean isOn) {}
+
+    /** A drawing as wide as the panel. */
+    interface Picture {
+        float height_mm();
+
+        void paint(Sheet sheet, Rect area);
+    }
 
     Row {
         cells = List.copyOf(cells);
@@ -45,6 +54,7 @@ record Row(
                 text,
                 "",
                 List.of(),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 false,
@@ -58,7 +68,22 @@ record Row(
                 "",
                 "",
                 List.of(),
+                Optional.empty(),
                 List.of(text),
+                Optional.empty(),
+                false,
+                Optional.empty());
+    }
+
+    static Row picture(Picture picture) {
+        return new Row(
+                -1,
+                false,
+                "",
+                "",
+                List.of(),
+                Optional.of(picture),
+                List.of(),
                 Optional.empty(),
                 false,
                 Optional.empty());
@@ -71,6 +96,7 @@ record Row(
                 left,
                 right,
                 List.of(),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 false,
@@ -84,6 +110,7 @@ record Row(
                 left,
                 right,
                 List.of(),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 false,
@@ -91,20 +118,40 @@ record Row(
     }
 
     Row with(List<Cell> figures) {
-        return new Row(number, isStrong, left, right, figures, lines, command, isOn, aside);
+        return new Row(
+                number, isStrong, left, right, figures, picture, lines, command, isOn, aside);
     }
 
     Row saying(List<String> sentences) {
-        return new Row(number, isStrong, left, right, cells, sentences, command, isOn, aside);
+        return new Row(
+                number, isStrong, left, right, cells, picture, sentences, command, isOn, aside);
     }
 
     Row doing(Command pressed, boolean on) {
         return new Row(
-                number, isStrong, left, right, cells, lines, Optional.of(pressed), on, aside);
+                number,
+                isStrong,
+                left,
+                right,
+                cells,
+                picture,
+                lines,
+                Optional.of(pressed),
+                on,
+                aside);
     }
 
     Row beside(Aside other) {
         return new Row(
-                number, isStrong, left, right, cells, lines, command, isOn, Optional.of(other));
+                number,
+                isStrong,
+                left,
+                right,
+                cells,
+                picture,
+                lines,
+                command,
+                isOn,
+                Optional.of(other));
     }
 }

@@ -124,6 +124,7 @@ final class RowPainter {
         }
         int cellLines = (row.cells().size() + 1) / 2;
         h += cellLines * sheet.leading(small);
+        h += row.picture().map(p -> sheet.sizes().mm(p.height_mm())).orElse(0f);
         for (String line : row.lines()) {
             h +=
                     sheet.wrapped(line, Face.TEXT, small, textWidth(row)).size()
@@ -147,6 +148,12 @@ final class RowPainter {
             y += sheet.leading(text);
         }
         y = cells(row, y);
+        if (row.picture().isPresent()) {
+            Row.Picture picture = row.picture().get();
+            float side = sheet.sizes().mm(picture.height_mm());
+            picture.paint(sheet, new Rect(area.x() + margin, y, textWidth(row), side));
+            y += side;
+        }
         for (String line : row.lines()) {
             y =
                     sheet.paragraph(

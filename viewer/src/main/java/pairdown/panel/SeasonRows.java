@@ -9,9 +9,11 @@ import pairdown.input.Action;
 import pairdown.input.Command;
 import pairdown.input.Keymap;
 import pairdown.replay.Desk;
+import pairdown.replay.Recording;
 import pairdown.season.AttemptSummary;
 import pairdown.season.AttemptSummary.Dive;
 import pairdown.season.AttemptSummary.FlyerSummary;
+import pairdown.season.Season;
 import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
@@ -32,12 +34,19 @@ final class SeasonRows {
         this.keys = keys;
     }
 
-    List<Row> rows(Desk desk) {
+    List<Row> rows(Desk desk, Recording recording) {
         List<Row> rows = new ArrayList<>();
+        if (desk.seasonFound().isPresent()) {
+            Season found = desk.seasonFound().get();
+            rows.addAll(new SeasonGlance(found, recording, words, told).rows(desk));
+            rows.add(0, toList(rows.size() + 1, desk.season().size()));
+            rows.add(Row.heading(words.get("season.list")));
+        }
+        int before = rows.size();
         for (int i = 0; i < desk.season().size(); i++) {
             rows.add(row(desk, desk.season().get(i), i));
         }
-        String how = rows.isEmpty() ? "season.none" : "season.how";
+        String how = rows.size() == before ? "season.none" : "season.how";
         rows.add(
                 Row.sentence(
                         words.get(
@@ -46,6 +55,12 @@ final class SeasonRows {
                                 keys.label(Action.GHOST_ALIGNMENT),
                                 keys.label(Action.GHOST))));
         return rows;
+    }
+
+    /** What the season says comes first; one press leads past it. */
+    private Row toList(int rows, int attempts) {
+        return Row.fact(words.get("season.to-list"), Integer.toString(attempts))
+                .doing(new Command(Action.PANEL_DOWN, rows), false);
     }
 
     private Row row(Desk desk, Desk.SeasonLine line, int number) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import pairdown.attempt.Mark;
 import pairdown.season.AttemptSummary;
+import pairdown.season.Season;
 import pairdown.settings.PanelKind;
 import pairdown.settings.ViewerSettings;
 import pairdown.time.Span;
@@ -73,6 +74,7 @@ public final class Desk {
     private List<Mark> marks = List.of();
     private double noticeLeft_s;
     private List<SeasonLine> season = List.of();
+    private Optional<Season> seasonFound = Optional.empty();
     private Optional<Path> shown = Optional.empty();
     private Optional<Path> overlaid = Optional.empty();
     private int revision;
@@ -315,8 +317,14 @@ public final class Desk {
         return season;
     }
 
-    public void season(List<SeasonLine> lines) {
+    /** What all attempts of the list say together. */
+    public Optional<Season> seasonFound() {
+        return seasonFound;
+    }
+
+    public void season(List<SeasonLine> lines, Optional<Season> found) {
         season = List.copyOf(lines);
+        seasonFound = found;
         revision++;
     }
 

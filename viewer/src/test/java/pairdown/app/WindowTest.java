@@ -322,6 +322,8 @@ class WindowTest {
             assertEquals(2, rig.state().season().size());
             assertEquals("second", rig.diorama().moment().debrief().attempt().id());
             rig.loop.round(rig.window);
+            rig.press(Action.PANEL_DOWN);
+            rig.until("the list", () -> shows(rig, Action.OVERLAY_ATTEMPT, 1));
             pressOverlayOf(rig, 1);
             rig.until("the other", () -> rig.diorama().moment().ghost().isPresent());
             Moment.Ghost before = rig.diorama().moment().ghost().orElseThrow();
@@ -358,6 +360,12 @@ class WindowTest {
             Vantage window = Vantage.of(Vantage.Kind.LEFT_WINDOW);
             rig.until("two", () -> rig.view().second().equals(Optional.of(window)));
         }
+    }
+
+    private static boolean shows(WindowRig rig, Action action, int value) {
+        HitAreas areas = rig.areas();
+        return IntStream.of(areas.all())
+                .anyMatch(a -> areas.action(a) == action && areas.value(a, 0, 0) == value);
     }
 
     private static int nth(WindowRig rig, Action action, int value) {

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -21,11 +22,17 @@ final class RecordingCanvas implements Canvas {
     /** A stroke of many points. */
     record Stroke(int points, int rgba) {}
 
+    /** A straight stroke. */
+    record Straight(float x0, float y0, float x1, float y1, int rgba) {}
+
     private static final FontRenderContext RENDERING = new FontRenderContext(null, true, true);
     private static final Map<Face, Font> FONTS = fonts();
 
     final List<Text> texts = new ArrayList<>();
     final List<Stroke> strokes = new ArrayList<>();
+    final List<Straight> lines = new ArrayList<>();
+    final List<float[]> rounds = new ArrayList<>();
+    final List<float[]> discs = new ArrayList<>();
     final List<Integer> painted = new ArrayList<>();
     final List<float[]> fills = new ArrayList<>();
     private final Map<Integer, Long> keys = new java.util.HashMap<>();
@@ -66,18 +73,23 @@ final class RecordingCanvas implements Canvas {
             float x, float y, float w, float h, float radius, float thickness, int rgba) {}
 
     @Override
-    public void line(float x0, float y0, float x1, float y1, float thickness, int rgba) {}
+    public void line(float x0, float y0, float x1, float y1, float thickness, int rgba) {
+        lines.add(new Straight(x0, y0, x1, y1, rgba));
+    }
 
     @Override
     public void polyline(float[] xy, int count, float thickness, int rgba) {
         strokes.add(new Stroke(count, rgba));
+        rounds.add(Arrays.copyOf(xy, 2 * count));
     }
 
     @Override
     public void polygon(float[] xy, int count, int rgba) {}
 
     @Override
-    public void disc(float x, float y, float radius, int rgba) {}
+    public void disc(float x, float y, float radius, int rgba) {
+        discs.add(new float[] {x, y});
+    }
 
     @Override
     public void text(

@@ -22,7 +22,7 @@ import pairdown.season.SteadySegment;
  * A made-up season: twenty practice dives, three of them with an episode and one never steady, then
  * eight attempts of two flyers from 150 m down to 8 m, and a folder that is no attempt.
  */
-final class SyntheticSeason {
+public final class SyntheticSeason {
     private static final Target TARGET = new Target(38, AirspeedKind.TRUE, 17.78, 1.5, 1.0, 10);
     private static final double[] GATES_M = {150, 60, 60, 30, 30, 15, 15, 8};
 
@@ -31,7 +31,7 @@ final class SyntheticSeason {
 
     private SyntheticSeason() {}
 
-    static Season season() {
+    public static Season season() {
         return new SyntheticSeason().make();
     }
 
