@@ -1,6 +1,7 @@
 package pairdown.panel;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.season.Ladder;
@@ -31,14 +32,16 @@ final class LadderPlot implements Row.Picture {
     private final List<Integer> numbers;
     private final String shown;
     private final int places;
+    private final int[] numberOfPlace;
     private final double least_m;
     private final double greatest_m;
 
     /**
      * @param numbers for each flyer of the ladder, the participant it looks like
+     * @param attempts for each folder, the number its attempt has in the season
      * @param shown the folder of the attempt on show, as the ladder has it; empty for none
      */
-    LadderPlot(Ladder ladder, List<Integer> numbers, String shown) {
+    LadderPlot(Ladder ladder, List<Integer> numbers, Map<String, Integer> attempts, String shown) {
         this.ladder = ladder;
         this.numbers = List.copyOf(numbers);
         this.shown = shown;
@@ -57,6 +60,12 @@ final class LadderPlot implements Row.Picture {
             }
         }
         places = last + 1;
+        numberOfPlace = new int[places];
+        for (FlyerLadder flyer : ladder.flyers()) {
+            for (Rung rung : flyer.rungs()) {
+                numberOfPlace[rung.place()] = attempts.getOrDefault(rung.folder(), 0);
+            }
+        }
         least_m = least / MARGIN;
         greatest_m = greatest * MARGIN;
     }
@@ -91,7 +100,7 @@ final class LadderPlot implements Row.Picture {
         }
         int every = (int) Math.max(1, PanelPlot.step(places, 10));
         for (int place = 0; place < places; place += every) {
-            plot.down(x(field, place), place + 1);
+            plot.down(x(field, place), numberOfPlace[place]);
         }
         sheet.canvas().clip(field.x(), field.y(), field.width(), field.height());
         for (int i = 0; i < ladder.flyers().size(); i++) {

@@ -2,6 +2,7 @@ package pairdown.panel;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import pairdown.replay.Desk;
 import pairdown.replay.Recording;
+import pairdown.season.AttemptSummary;
 import pairdown.season.Envelope;
 import pairdown.season.Envelope.Machine;
 import pairdown.season.Ladder.FlyerLadder;
@@ -63,6 +65,7 @@ final class SeasonGlance {
                 new LadderPlot(
                         season.ladder(),
                         flyers.stream().map(f -> number(f.flyer())).toList(),
+                        attempts(),
                         shown(desk));
         if (!plot.hasGaps()) {
             rows.add(Row.sentence(words.get("seasonPage.ladder.none")));
@@ -75,6 +78,17 @@ final class SeasonGlance {
                     Row.about(number(flyer.flyer()), flyer.flyer(), "")
                             .saying(List.of(trend(flyer.trend()))));
         }
+    }
+
+    /** Usable attempts by number, in order of time, as the season's page counts them. */
+    private Map<String, Integer> attempts() {
+        Map<String, Integer> attempts = new HashMap<>();
+        for (AttemptSummary a : season.attempts()) {
+            if (a.usable()) {
+                attempts.put(a.folder(), attempts.size() + 1);
+            }
+        }
+        return attempts;
     }
 
     /** The folder of the attempt on show as the season names it. */

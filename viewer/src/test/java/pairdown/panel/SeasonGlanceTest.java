@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import pairdown.input.Action;
@@ -100,9 +101,18 @@ class SeasonGlanceTest {
         }
     }
 
+    @Test
+    void attemptsAreNumberedAsTheSeasonsPageNumbersThem() {
+        ladder().paint(sheet, new Rect(0, 0, 400, 200));
+        assertTrue(canvas.says("21"));
+    }
+
     private LadderPlot ladder() {
         return new LadderPlot(
-                SEASON.ladder(), SEASON.ladder().flyers().stream().map(f -> 1).toList(), "");
+                SEASON.ladder(),
+                SEASON.ladder().flyers().stream().map(f -> 1).toList(),
+                Map.of(SEASON.ladder().flyers().get(0).rungs().get(0).folder(), 21),
+                "");
     }
 
     private List<Float> levels(int rgba) {
