@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import pairdown.time.Span;
 import pairdown.track.Channel;
 
@@ -22,6 +23,12 @@ final class EpisodeFinder {
     /** Looked at on either side of a change of effectiveness for its instant. */
     private static final double EDGE_S = 4;
 
+    /**
+     * Effectiveness does not fall at an instant but as blades turn and the slowed wake reaches the
+     * tail (common practice, no published source): no start is known better than this.
+     */
+    private static final double FALLS_S = 0.35;
+
     /** One standard deviation of a start known from signs alone (common practice). */
     private static final double SIGNS_SIGMA_S = 2;
 
@@ -32,14 +39,22 @@ final class EpisodeFinder {
     private final Grid grid;
     private final TailSettings.Signs settings;
     private final Optional<Effectiveness> judge;
+    private final List<ControlLevels> controls;
 
     /**
      * @param judge the axis whose loss bounds an episode, if one could be measured
+     * @param witness another axis, which the same wake covers
      */
-    EpisodeFinder(Flight flight, Optional<Effectiveness> judge, TailSettings.Signs settings) {
+    EpisodeFinder(
+            Flight flight,
+            Optional<Effectiveness> judge,
+            Optional<Effectiveness> witness,
+            TailSettings.Signs settings) {
         this.flight = flight;
         this.grid = flight.signals().grid();
         this.judge = judge;
+        this.controls =
+                Stream.concat(judge.stream(), witness.stream()).map(Effectiveness::levels).toList();
         this.settings = settings;
     }
 
@@ -55,11 +70,12 @@ final class EpisodeFinder {
         List<SignSpan> others =
                 signs.stream().filter(s -> s.sign() != Episode.Sign.LOST_EFFECTIVENESS).toList();
         List<Episode> episodes = new ArrayList<>();
-        for (Masks.Run lost : joined(signs, Episode.Sign.LOST_EFFECTIVENESS)) {
+        for (Masks.Run lost : candidates()) {
             List<SignSpan> near = near(others, lost);
             boolean against = near.stream().anyMatch(s -> AGAINST_RESPONSE.contains(s.sign()));
-            if (judge.isPresent() && against) {
-                bounded(lost, near, judge.get().levels()).ifPresent(episodes::add);
+            Span span = grid.span(lost.from(), lost.to());
+            if (against && episodes.stream().noneMatch(e -> e.span().overlaps(span))) {
+                bounded(lost, near).ifPresent(episodes::add);
             }
         }
         List<Span> bounded = episodes.stream().map(Episode::span).toList();
@@ -75,14 +91,17 @@ final class EpisodeFinder {
         return episodes;
     }
 
-    private List<Masks.Run> joined(List<SignSpan> signs, Episode.Sign sign) {
-        boolean[] mask = new boolean[grid.size()];
-        for (SignSpan s : signs) {
-            for (int i = s.from(); s.sign() == sign && i <= s.to(); i++) {
-                mask[i] = true;
+    /** Where the likeliest course of a control is lost: the judge's first. */
+    private List<Masks.Run> candidates() {
+        List<Masks.Run> all = new ArrayList<>();
+        for (ControlLevels control : controls) {
+            boolean[] mask = new boolean[grid.size()];
+            for (Masks.Run run : control.lost(settings, grid.steps(settings.lostFor_s()))) {
+                Arrays.fill(mask, run.from(), run.to() + 1, true);
             }
+            all.addAll(Masks.runs(mask, 1, grid.steps(settings.clearFor_s())));
         }
-        return Masks.runs(mask, 1, grid.steps(settings.clearFor_s()));
+        return all;
     }
 
     private List<SignSpan> near(List<SignSpan> signs, Masks.Run run) {
@@ -129,9 +148,9 @@ final class EpisodeFinder {
     }
 
     /** The episode about a stretch of lost effectiveness, if the case for that is strong enough. */
-    private Optional<Episode> bounded(Masks.Run lost, List<SignSpan> near, ControlLevels levels) {
-        LostStretch stretch = new LostStretch(levels, lost, grid.steps(EDGE_S));
-        if (!(stretch.logOdds(grid.step_s(), settings.clearAbove()) > 0)) {
+    private Optional<Episode> bounded(Masks.Run lost, List<SignSpan> near) {
+        LostStretch stretch = LostStretch.of(controls, lost, grid.steps(EDGE_S), settings);
+        if (!(stretch.logOdds(grid.step_s()) > 0)) {
             return Optional.empty();
         }
         LostStretch.Edge start = stretch.start();
@@ -139,14 +158,13 @@ final class EpisodeFinder {
         double end_s = grid.start_s() + stretch.end().place() * grid.step_s();
         List<SignSpan> all = new ArrayList<>(near);
         all.add(new SignSpan(Episode.Sign.LOST_EFFECTIVENESS, lost.from(), lost.to()));
-        double least = Arrays.stream(levels.path(), lost.from(), lost.to() + 1).min().orElseThrow();
         return Optional.of(
                 episode(
                         new Span(start_s, Math.max(start_s, end_s)),
-                        start.sigma() * grid.step_s(),
+                        Math.hypot(FALLS_S, start.sigma() * grid.step_s()),
                         all,
-                        OptionalDouble.of(least),
-                        levels.own()[lost.from()]));
+                        OptionalDouble.of(stretch.least()),
+                        controls.get(0).own()[lost.from()]));
     }
 
     private Episode unbounded(List<SignSpan> cluster, Masks.Run run) {

@@ -1,11 +1,14 @@
 package pairdown.tail;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
- * One stretch of lost control: when it began and ended, and how strong the case for it is, by the
- * likelihood of every instant it may have begun or ended at. A flat prior over those turns it into
- * a median and a sigma, which is wide where the pilot happened to hold the control still.
+ * One stretch of lost control, of one control or of two in the same wake: when it began and ended,
+ * and how strong the case for it is, by the likelihood of every instant it may have begun or ended
+ * at. A flat prior over those turns it into a median and a sigma, which is wide where the pilot
+ * happened to hold the control still.
  *
  * <p>Source: the Bayesian change point of A. F. M. Smith, Biometrika 62 (1975) 407.
  */
@@ -29,27 +32,97 @@ final class LostStretch {
     /** The trim before a change is learnt over so many times the reach. */
     private static final int LEARN = 3;
 
-    private final ControlLevels levels;
+    /** Levels a lost control may fall to, as shares of the descent's own. */
+    private static final double[] LOST = {0.55, 0.45, 0.35, 0.28, 0.2};
+
+    private final List<Axis> axes;
     private final Masks.Run run;
     private final int reach;
-    private final double before;
-    private final double after;
 
-    /**
-     * @param reach places looked at beyond the stretch
-     */
-    LostStretch(ControlLevels levels, Masks.Run run, int reach) {
-        this.levels = levels;
+    private LostStretch(List<Axis> axes, Masks.Run run, int reach) {
+        this.axes = axes;
         this.run = run;
         this.reach = reach;
-        double[] path = levels.path();
-        double own = levels.own()[run.from()];
-        before = known(path[Math.max(0, run.from() - 1)], own);
-        after = known(path[Math.min(path.length - 1, run.to() + 1)], own);
     }
 
-    private static double known(double level, double own) {
-        return Double.isFinite(level) ? level : own;
+    /**
+     * A stretch over which controls may have been lost, all at once as one wake covers them.
+     *
+     * @param controls those that say something, the one whose level is told first
+     * @param run where
+     * @param reach places looked at beyond it
+     */
+    static LostStretch of(
+            List<ControlLevels> controls, Masks.Run run, int reach, TailSettings.Signs signs) {
+        return new LostStretch(
+                controls.stream().map(c -> new Axis(c, run, reach, signs)).toList(), run, reach);
+    }
+
+    /** One control, with the likeliest course that is lost over the run. */
+    private static final class Axis {
+        final ControlLevels levels;
+        final double[] path;
+        final double own;
+        final double before;
+        final double after;
+
+        Axis(ControlLevels levels, Masks.Run run, int reach, TailSettings.Signs signs) {
+            this.levels = levels;
+            own = levels.own()[run.from()];
+            double[] found = levels.path();
+            before = answering(found, run.from() - 1, run.from() - reach, signs);
+            after = answering(found, run.to() + 1, run.to() + reach, signs);
+            path = found.clone();
+            int first = Math.max(0, run.from() - LEARN * reach);
+            int last = Math.min(path.length - 1, run.to() + reach);
+            for (int i = 0; i < path.length; i++) {
+                path[i] = known(path[i], i < run.from() ? before : after);
+            }
+            boolean lost = true;
+            for (int i = run.from(); i <= run.to(); i++) {
+                lost &= path[i] < signs.clearAbove() * own;
+            }
+            if (!lost) {
+                lose(run, first, last);
+            }
+        }
+
+        /** The nearest level at which the control answers, on the way to a limit; else the own. */
+        private double answering(double[] found, int from, int to, TailSettings.Signs signs) {
+            int step = to < from ? -1 : 1;
+            for (int i = from; i != to && i >= 0 && i < found.length; i += step) {
+                if (found[i] >= signs.clearAbove() * own) {
+                    return found[i];
+                }
+            }
+            return own;
+        }
+
+        private void lose(Masks.Run run, int first, int last) {
+            double most = Double.NEGATIVE_INFINITY;
+            double best = LOST[0];
+            double[] tried = path.clone();
+            for (double share : LOST) {
+                Arrays.fill(tried, run.from(), run.to() + 1, share * own);
+                double likely = likelihood(first, last, tried, levels.disturbances().rough());
+                best = likely > most ? share : best;
+                most = Math.max(most, likely);
+            }
+            Arrays.fill(path, run.from(), run.to() + 1, best * own);
+        }
+
+        private double likelihood(int first, int last, double[] tried, double[] rough) {
+            return levels.likelihood(first, last, tried, rough);
+        }
+    }
+
+    private static double known(double level, double other) {
+        return Double.isFinite(level) ? level : other;
+    }
+
+    /** The first control's least level over the stretch. */
+    double least() {
+        return Arrays.stream(axes.get(0).path, run.from(), run.to() + 1).min().orElseThrow();
     }
 
     /**
@@ -62,52 +135,58 @@ final class LostStretch {
     record Edge(double place, double sigma, double width) {}
 
     Edge start() {
-        int least = run.from() - 1;
-        while (least > Math.max(1, run.from() - reach) && !(levels.path()[least] < before)) {
-            least--;
-        }
-        int first = Math.max(0, least - LEARN * reach);
-        int last = Math.min(levels.path().length - 1, run.to() + reach / 2);
-        double[] tried = course(first, last);
-        double[] rough = levels.disturbances().rough();
-        double[] shaken = rough.clone();
-        Arrays.fill(tried, least, run.from(), levels.path()[run.from()]);
-        Arrays.fill(shaken, least, run.to() + 1, LevelPath.ROUGHEST);
+        int least = earliest();
         double[] log = new double[run.to() - least];
-        for (int k = 0; k < log.length; k++) {
-            // A failing tail shakes: the roughness may have begun with it as well as where found.
-            log[k] =
-                    either(
-                            levels.likelihood(first, last, tried, rough),
-                            levels.likelihood(first, last, tried, shaken));
-            tried[least + k] = before;
-            shaken[least + k] = rough[least + k];
-        }
+        axes.forEach(a -> addStart(a, least, log));
         return edge(least, log);
     }
 
-    Edge end() {
-        double[] path = levels.path();
-        int most = Math.min(path.length - 1, run.to() + reach);
-        int first = Math.max(0, run.from() - LEARN * reach);
-        int last = Math.min(path.length - 1, most + reach);
-        double[] tried = course(first, last);
-        Arrays.fill(tried, run.from() + 1, most + 1, after);
-        double[] log = new double[most - run.from()];
-        for (int k = 0; k < log.length; k++) {
-            log[k] = levels.likelihood(first, last, tried, levels.disturbances().rough());
-            int next = run.from() + 1 + k;
-            tried[next] = path[Math.min(next, run.to())];
+    /** How far back the start is looked for: to where the first control still answered. */
+    private int earliest() {
+        Axis told = axes.get(0);
+        int least = run.from() - 1;
+        while (least > Math.max(1, run.from() - reach) && !(told.path[least] < told.before)) {
+            least--;
         }
+        return least;
+    }
+
+    private void addStart(Axis a, int least, double[] log) {
+        int first = Math.max(0, least - LEARN * reach);
+        int last = Math.min(a.path.length - 1, run.to() + reach / 2);
+        double[] tried = a.path.clone();
+        double[] rough = a.levels.disturbances().rough();
+        double[] shaken = rough.clone();
+        Arrays.fill(tried, least, run.from(), a.path[run.from()]);
+        Arrays.fill(shaken, least, run.to() + 1, LevelPath.ROUGHEST);
+        for (int k = 0; k < log.length; k++) {
+            // A failing tail shakes: the roughness may have begun with it as well as where found.
+            log[k] +=
+                    either(
+                            a.likelihood(first, last, tried, rough),
+                            a.likelihood(first, last, tried, shaken));
+            tried[least + k] = a.before;
+            shaken[least + k] = rough[least + k];
+        }
+    }
+
+    Edge end() {
+        int most = Math.min(axes.get(0).path.length - 1, run.to() + reach);
+        double[] log = new double[most - run.from()];
+        axes.forEach(a -> addEnd(a, most, log));
         return edge(run.from() + 1, log);
     }
 
-    private double[] course(int first, int last) {
-        double[] course = levels.path().clone();
-        for (int i = first; i <= last; i++) {
-            course[i] = known(course[i], i < run.from() ? before : after);
+    private void addEnd(Axis a, int most, double[] log) {
+        int first = Math.max(0, run.from() - LEARN * reach);
+        int last = Math.min(a.path.length - 1, most + reach);
+        double[] tried = a.path.clone();
+        Arrays.fill(tried, run.from() + 1, most + 1, a.after);
+        for (int k = 0; k < log.length; k++) {
+            log[k] += a.likelihood(first, last, tried, a.levels.disturbances().rough());
+            int next = run.from() + 1 + k;
+            tried[next] = a.path[Math.min(next, run.to())];
         }
-        return course;
     }
 
     private static Edge edge(int from, double[] log) {
@@ -139,11 +218,14 @@ final class LostStretch {
      * Log odds that control was lost here against its having stayed as before, as after or at the
      * descent's own level, with how rarely it is met counted against it.
      */
-    double logOdds(double step_s, double clearAbove) {
-        double own = levels.own()[run.from()];
-        double gain = gain(own);
-        for (double other : new double[] {before, after}) {
-            gain = other >= clearAbove * own ? Math.min(gain, gain(other)) : gain;
+    double logOdds(double step_s) {
+        double gain = Double.POSITIVE_INFINITY;
+        for (ToDoubleFunction<Axis> other :
+                List.<ToDoubleFunction<Axis>>of(a -> a.own, a -> a.before, a -> a.after)) {
+            gain =
+                    Math.min(
+                            gain,
+                            axes.stream().mapToDouble(a -> gain(a, other.applyAsDouble(a))).sum());
         }
         return gain
                 + Math.log(start().width() * step_s / EVERY_S)
@@ -152,16 +234,16 @@ final class LostStretch {
     }
 
     /** Against the level having been another, in air as rough as found or rougher. */
-    private double gain(double other) {
+    private double gain(Axis a, double other) {
         int first = Math.max(0, run.from() - LEARN * reach);
-        int last = Math.min(levels.path().length - 1, run.to() + reach);
-        double[] tried = course(first, last);
-        double[] rough = levels.disturbances().rough().clone();
-        double as = levels.likelihood(first, last, tried, rough);
+        int last = Math.min(a.path.length - 1, run.to() + reach);
+        double[] tried = a.path.clone();
+        double[] rough = a.levels.disturbances().rough().clone();
+        double as = a.likelihood(first, last, tried, rough);
         Arrays.fill(tried, run.from(), run.to() + 1, other);
-        double calm = levels.likelihood(first, last, tried, rough);
+        double calm = a.likelihood(first, last, tried, rough);
         Arrays.fill(rough, run.from(), run.to() + 1, LevelPath.ROUGHEST);
-        return as - Math.max(calm, levels.likelihood(first, last, tried, rough));
+        return as - Math.max(calm, a.likelihood(first, last, tried, rough));
     }
 
     /** Log of the sum of two likelihoods. */

@@ -41,7 +41,12 @@ public final class TailAnalysis {
         SignFinder finder = new SignFinder(flight, input.settings());
         List<SignSpan> signs = finder.find(judge);
         List<Episode> found =
-                new EpisodeFinder(flight, judge, input.settings().signs()).find(signs);
+                new EpisodeFinder(
+                                flight,
+                                judge,
+                                witness(judge, yaw, flight),
+                                input.settings().signs())
+                        .find(signs);
         List<PowerChange> changes =
                 new PowerSteps(input).find(flight.signals(), flight.balance(), notes);
         Pairing.Paired paired = new Pairing(input.settings().power()).pair(found, changes);
@@ -84,6 +89,13 @@ public final class TailAnalysis {
         }
         notes.add("effectiveness is the rudder's: the elevator's can't be judged");
         return yaw;
+    }
+
+    /** The rudder beside the elevator, where its slip is told from its loss. */
+    private static Optional<Effectiveness> witness(
+            Optional<Effectiveness> judge, Optional<Effectiveness> yaw, Flight flight) {
+        boolean beside = judge.filter(j -> j.axis() == ControlAxis.PITCH).isPresent();
+        return yaw.filter(y -> beside && flight.signals().has(Channel.LATERAL_LOAD));
     }
 
     private static Map<String, Series> figures(
