@@ -120,6 +120,28 @@ class SceneTest {
     }
 
     @Test
+    void fromFarAwayAFlyerIsStillAMarkerOfLeastSize() throws NoGraphicsException {
+        Probe probe = new Probe(WIDTH, HEIGHT);
+        Vantage far = Vantage.of(Vantage.Kind.ORBIT);
+        try (Studio studio = studio(new SyntheticDebrief().build())) {
+            studio.diorama().view().look(far);
+            studio.diorama().view().orbit().place(100, 20, 1500);
+            for (Layer layer : Layer.values()) {
+                boolean wanted = layer == Layer.LABELS;
+                if (studio.diorama().view().shows(layer) != wanted) {
+                    studio.diorama().view().toggle(layer);
+                }
+            }
+            // At 1.5 km a flyer of two metres is a pixel and a half.
+            Pixels pixels = studio.still(92, far, LIGHT, FIGURES, true);
+            float[] at = probe.place(studio, far, 1);
+            int rgba = LIGHT.palette().participant(1);
+            int found = near(pixels, Math.round(at[0]), Math.round(at[1]), 6, rgba);
+            assertTrue(found > 20, found + " pixels at " + at[0] + ", " + at[1]);
+        }
+    }
+
+    @Test
     void theGateRingIsWhereItsRadiusSays() throws NoGraphicsException {
         Debrief debrief = new SyntheticDebrief().withGate(20).build();
         try (Studio studio = studio(debrief)) {
