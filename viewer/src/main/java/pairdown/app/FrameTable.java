@@ -11,8 +11,14 @@ import java.util.Locale;
  * drawing it asked for.
  */
 final class FrameTable {
-    /** Frames before counting: the compiler is still at work, samples are taken first. */
-    private static final int WARM_UP = 60;
+    /** Frames before counting: samples are taken in the first. */
+    private static final int LEAST_WARM_UP = 60;
+
+    /**
+     * Time before counting (ns): on a fast card the compiler is at work for hundreds of frames, and
+     * what setting up left behind is collected meanwhile.
+     */
+    private static final long LEAST_WARM_UP_NS = 2_000_000_000L;
 
     /** Names of the columns of {@link #row}. */
     static final String HEAD =
@@ -24,7 +30,10 @@ final class FrameTable {
     private final ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     private final double[] time_ms;
     private final long[] allocated;
-    private int frame = -WARM_UP;
+    private final long made_ns = System.nanoTime();
+    private int warmUp;
+    private boolean counts;
+    private int frame;
     private long started_ns;
     private long allocatedBefore;
     private long cpuBefore_ns;
@@ -40,7 +49,11 @@ final class FrameTable {
     }
 
     void begin() {
-        if (frame == 0) {
+        counts =
+                counts
+                        || (warmUp >= LEAST_WARM_UP
+                                && System.nanoTime() - made_ns >= LEAST_WARM_UP_NS);
+        if (counts && frame == 0) {
             cpuBefore_ns = system.getProcessCpuTime();
         }
         allocatedBefore = threads.getCurrentThreadAllocatedBytes();
@@ -50,10 +63,12 @@ final class FrameTable {
     void end() {
         double ms = (System.nanoTime() - started_ns) / 1e6;
         long bytes = threads.getCurrentThreadAllocatedBytes() - allocatedBefore;
-        if (frame >= 0) {
-            time_ms[frame] = ms;
-            allocated[frame] = bytes;
+        if (!counts) {
+            warmUp++;
+            return;
         }
+        time_ms[frame] = ms;
+        allocated[frame] = bytes;
         frame++;
         if (isFull()) {
             cpu_ms = (system.getProcessCpuTime() - cpuBefore_ns) / 1e6 / time_ms.length;
@@ -104,7 +119,7 @@ final class FrameTable {
                 height_px,
                 load,
                 times.length,
-                WARM_UP,
+                warmUp,
                 at(times, 0.5),
                 at(times, 0.99),
                 times[times.length - 1],
