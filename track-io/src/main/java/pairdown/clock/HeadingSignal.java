@@ -2,12 +2,15 @@ package pairdown.clock;
 
 /**
  * Ground velocity as airspeed along the heading, turned and scaled by a constant (declination,
- * density), plus a wind that changes evenly over the flight. Points come in pairs: all east
+ * instrument), plus a wind that changes evenly with height. Points come in pairs: all east
  * components, then all north ones.
  */
 record HeadingSignal(SystemsSignals systems, VehicleSignals vehicle) implements LagFit.Problem {
     /** A heading and airspeed are level flight's; steeper than this they are left out (m/s). */
     private static final double LEVEL_MPS = 8;
+
+    /** The first of the two terms that change the wind with height. */
+    private static final int CHANGE = 4;
 
     /** Stands for an airspeed that was not logged: the scale is fitted. */
     private static final double USUAL_MPS = 50;
@@ -77,14 +80,25 @@ record HeadingSignal(SystemsSignals systems, VehicleSignals vehicle) implements 
         double v = systems.hasAirspeed ? systems.airspeed_mps[i] : USUAL_MPS;
         double east = v * systems.headingSin[i];
         double north = v * systems.headingCos[i];
-        double late = (systems.time_s(i) - systems.middle_s()) / systems.half_s();
+        double height = vehicle.height.at(t_s);
         return switch (j) {
             case 0 -> isEast(k) ? east : north;
             case 1 -> isEast(k) ? north : -east;
             case 2 -> isEast(k) ? 1 : 0;
             case 3 -> isEast(k) ? 0 : 1;
-            case 4 -> isEast(k) ? late : 0;
-            default -> isEast(k) ? 0 : late;
+            case 4 -> isEast(k) ? height : 0;
+            default -> isEast(k) ? 0 : height;
         };
+    }
+
+    @Override
+    public double termSlope(int k, int j, double t_s) {
+        boolean rises = isEast(k) ? j == CHANGE : j == CHANGE + 1;
+        return rises ? vehicle.height.slopeAt(t_s) : 0;
+    }
+
+    @Override
+    public double usual(int j) {
+        return j < CHANGE ? Double.POSITIVE_INFINITY : ScaledSignal.USUAL_WIND_MPS;
     }
 }

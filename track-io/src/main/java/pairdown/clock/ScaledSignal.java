@@ -7,11 +7,11 @@ import pairdown.track.EvenSeries;
  * recorder moves with the air, the satellite log over the ground.
  */
 final class ScaledSignal implements LagFit.Problem {
-    /** Scale, constant, then east and north wind at the middle and its change to the ends. */
+    /** Scale, constant, then east and north wind, and their change with height. */
     private static final int SCALED = 2;
 
-    /** How strong a wind is usually, and how much it changes over a flight (m/s, each way). */
-    private static final double USUAL_WIND_MPS = 10;
+    /** How strong a wind is usually, and how much it changes with height (m/s, each way). */
+    static final double USUAL_WIND_MPS = 10;
 
     private final SystemsSignals systems;
     private final double[] recorded;
@@ -71,7 +71,7 @@ final class ScaledSignal implements LagFit.Problem {
 
     @Override
     public int terms() {
-        return SCALED + 2 * perWind.length;
+        return SCALED + perWind.length;
     }
 
     @Override
@@ -89,13 +89,13 @@ final class ScaledSignal implements LagFit.Problem {
         return switch (j) {
             case 0 -> recorded[k];
             case 1 -> 1;
-            default -> factor(k, j) * perWind[axis(j)].at(t_s);
+            default -> factor(k) * perWind[j - SCALED].at(t_s);
         };
     }
 
     @Override
     public double termSlope(int k, int j, double t_s) {
-        return j < SCALED ? 0 : factor(k, j) * perWind[axis(j)].slopeAt(t_s);
+        return j < SCALED ? 0 : factor(k) * perWind[j - SCALED].slopeAt(t_s);
     }
 
     @Override
@@ -103,13 +103,7 @@ final class ScaledSignal implements LagFit.Problem {
         return j < SCALED ? Double.POSITIVE_INFINITY : USUAL_WIND_MPS;
     }
 
-    private static int axis(int j) {
-        return (j - SCALED) % 2;
-    }
-
-    private double factor(int k, int j) {
-        double late =
-                j < 2 * SCALED ? 1 : (systems.time_s(k) - systems.middle_s()) / systems.half_s();
-        return timesRecorded ? late * recorded[k] : late;
+    private double factor(int k) {
+        return timesRecorded ? recorded[k] : 1;
     }
 }

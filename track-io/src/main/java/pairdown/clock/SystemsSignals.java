@@ -28,7 +28,10 @@ final class SystemsSignals {
     final int size;
     final double[] climb_mps;
     final double[] turn_dps;
+
+    /** True, by the standard atmosphere at the pressure height; as indicated where that is not. */
     final double[] airspeed_mps;
+
     final double[] headingSin;
     final double[] headingCos;
     final double[] longitudinal_g;
@@ -53,15 +56,14 @@ final class SystemsSignals {
         this.hasHeading = track.has(Channel.HEADING);
         this.hasAirspeed = track.has(Channel.INDICATED_AIRSPEED);
         this.hasLongitudinal = track.has(Channel.LONGITUDINAL_LOAD);
-        this.climb_mps =
-                track.has(Channel.PRESSURE_ALTITUDE)
-                        ? s.rate(row -> track.value(Channel.PRESSURE_ALTITUDE, row), false)
-                        : s.rate(row -> pressureAltitude_m(track, row), false);
+        this.climb_mps = s.rate(row -> pressureAltitude_m(track, row), false);
         this.turn_dps =
                 hasYawRate
                         ? s.level(row -> track.value(Channel.YAW_RATE, row))
                         : s.rate(row -> track.value(Channel.HEADING, row), true);
-        this.airspeed_mps = s.level(row -> track.value(Channel.INDICATED_AIRSPEED, row));
+        double[] perIndicated = truePerIndicated(track);
+        this.airspeed_mps =
+                s.level(row -> track.value(Channel.INDICATED_AIRSPEED, row) * perIndicated[row]);
         this.headingSin = s.level(row -> Math.sin(heading_rad(track, row)));
         this.headingCos = s.level(row -> Math.cos(heading_rad(track, row)));
         this.hasNormal = track.has(Channel.NORMAL_LOAD);
@@ -91,7 +93,25 @@ final class SystemsSignals {
         return Math.hypot(normal, level);
     }
 
+    /** By row; the last height known counts where a row has none. */
+    private static double[] truePerIndicated(Track track) {
+        double[] ratio = new double[track.size()];
+        double last = 1;
+        for (int row = 0; row < ratio.length; row++) {
+            double height_m = pressureAltitude_m(track, row);
+            if (height_m >= Atmosphere.LOWEST_M && height_m <= Atmosphere.HIGHEST_M) {
+                double density_kgpm3 = Atmosphere.STANDARD.density_kgpm3(height_m);
+                last = Math.sqrt(Atmosphere.SEA_LEVEL_DENSITY_KGPM3 / density_kgpm3);
+            }
+            ratio[row] = last;
+        }
+        return ratio;
+    }
+
     private static double pressureAltitude_m(Track track, int row) {
+        if (track.has(Channel.PRESSURE_ALTITUDE)) {
+            return track.value(Channel.PRESSURE_ALTITUDE, row);
+        }
         double pressure_hPa = track.value(Channel.STATIC_PRESSURE, row);
         boolean within = pressure_hPa > LEAST_HPA && pressure_hPa < MOST_HPA;
         return within ? Atmosphere.pressureAltitude_m(pressure_hPa) : Double.NaN;

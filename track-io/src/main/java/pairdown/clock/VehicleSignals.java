@@ -1,5 +1,7 @@
 package pairdown.clock;
 
+import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import pairdown.track.EvenSeries;
 
 /** What a recorder aboard would have felt, made from its vehicle's satellite log. */
@@ -7,10 +9,16 @@ final class VehicleSignals {
     /** A vehicle slower than this turns on the spot (m/s). */
     static final double MOVING_MPS = 12;
 
+    /** Lower and higher by less than this, the wind is one (m). */
+    private static final double LEAST_CLIMB_M = 50;
+
     final RideMotion motion;
 
     /** East, north, up. */
     final EvenSeries[] velocity = new EvenSeries[3];
+
+    /** −1 at its lowest, 1 at its highest; 0 all along where it did not climb. */
+    final EvenSeries height;
 
     final EvenSeries turn_dps;
     final EvenSeries thrust_g;
@@ -21,6 +29,7 @@ final class VehicleSignals {
         for (int axis = 0; axis < 3; axis++) {
             velocity[axis] = even(motion.velocity[axis]);
         }
+        this.height = even(height());
         this.turn_dps = even(trackRate_dps());
         this.thrust_g = even(alongPath_g());
         this.load_g = even(load_g());
@@ -28,6 +37,21 @@ final class VehicleSignals {
 
     private EvenSeries even(double[] y) {
         return EvenSeries.of(motion.start_s, motion.step_s, y);
+    }
+
+    /** Summed up from its climb: what matters is where it was lower and where higher. */
+    private double[] height() {
+        double[] h = new double[motion.size()];
+        for (int k = 1; k < h.length; k++) {
+            double up_mps = motion.hasUp ? motion.velocity[2][k] : 0;
+            h[k] = h[k - 1] + (Double.isNaN(up_mps) ? 0 : up_mps * motion.step_s);
+        }
+        DoubleSummaryStatistics range = Arrays.stream(h).summaryStatistics();
+        double half = (range.getMax() - range.getMin()) / 2;
+        for (int k = 0; k < h.length; k++) {
+            h[k] = half > LEAST_CLIMB_M ? (h[k] - range.getMin()) / half - 1 : 0;
+        }
+        return h;
     }
 
     /** Speed over ground, climb included. */
@@ -54,7 +78,7 @@ final class VehicleSignals {
         return out;
     }
 
-    /** What each metre a second of east and north wind takes off a turn's share (s/m): V/V². */
+    /** What each metre a second of wind takes off a turn's share (s/m): V/V². */
     EvenSeries[] windOnTurn() {
         return perWind(
                 (k, axis) -> {
@@ -76,15 +100,19 @@ final class VehicleSignals {
         double of(int k, int axis);
     }
 
+    /** East and north, then what more of them there is the higher it is. */
     private EvenSeries[] perWind(OfWind value) {
-        EvenSeries[] out = new EvenSeries[2];
-        for (int axis = 0; axis < out.length; axis++) {
-            double[] y = new double[motion.size()];
-            for (int k = 0; k < y.length; k++) {
+        EvenSeries[] out = new EvenSeries[4];
+        for (int axis = 0; axis < 2; axis++) {
+            double[] wind = new double[motion.size()];
+            double[] change = new double[motion.size()];
+            for (int k = 0; k < wind.length; k++) {
                 double level = Math.hypot(motion.velocity[0][k], motion.velocity[1][k]);
-                y[k] = level > MOVING_MPS ? value.of(k, axis) : Double.NaN;
+                wind[k] = level > MOVING_MPS ? value.of(k, axis) : Double.NaN;
+                change[k] = wind[k] * height.value(k);
             }
-            out[axis] = even(y);
+            out[axis] = even(wind);
+            out[2 + axis] = even(change);
         }
         return out;
     }
