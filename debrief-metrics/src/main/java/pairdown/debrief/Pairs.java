@@ -68,7 +68,9 @@ final class Pairs {
             if (flyer.role() != Role.FLYER || member.isEmpty()) {
                 continue;
             }
-            if (together(lead.get(), member.get())) {
+            if (showsNoFlight(flyer.id())) {
+                notes.add(flyer.id() + ": no flight shows in its log, so no pair can be judged");
+            } else if (together(lead.get(), member.get())) {
                 inputs.add(
                         PairInput.of(
                                         attempt,
@@ -83,6 +85,13 @@ final class Pairs {
             }
         }
         return inputs.parallelStream().map(PairAnalysis::analyse).toList();
+    }
+
+    private boolean showsNoFlight(String id) {
+        List<PhaseSpan> spans = phases.of(id);
+        return !spans.isEmpty()
+                && spans.stream()
+                        .allMatch(s -> s.phase() == Phase.ABOARD || s.phase() == Phase.GROUND);
     }
 
     private static boolean together(PairMember a, PairMember b) {

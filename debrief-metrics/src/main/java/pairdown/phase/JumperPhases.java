@@ -38,7 +38,7 @@ final class JumperPhases {
     Found find(Optional<Motion> ship) {
         SpanList spans = new SpanList(id);
         List<Event> events = new ArrayList<>();
-        Optional<Run> flight = flight();
+        Optional<Run> flight = flight().filter(r -> ship.isEmpty() || !rides(ship.get(), r));
         if (flight.isEmpty()) {
             double moving_s = motion.movesFrom_s(2 * settings.groundSpeed_mps());
             spans.add(Phase.GROUND, motion.start_s(), moving_s);
@@ -77,6 +77,18 @@ final class JumperPhases {
                         motion.points(settings.flightTime_s()),
                         motion.points(settings.canopyTime_s()));
         return runs.stream().max((a, b) -> Integer.compare(a.length(), b.length()));
+    }
+
+    /** Whether a sink is the ship's, with the jumper still in it. */
+    private boolean rides(Motion ship, Run sink) {
+        int together = 0;
+        int known = 0;
+        for (int k = sink.from(); k <= sink.to(); k++) {
+            double apart_mps = motion.apart_mps(ship, k);
+            known += Double.isNaN(apart_mps) ? 0 : 1;
+            together += apart_mps < settings.shared_mps() ? 1 : 0;
+        }
+        return 2 * known > sink.length() && together * 4 > known * 3;
     }
 
     private Optional<Estimate> exit(int fast, Optional<Motion> ship) {

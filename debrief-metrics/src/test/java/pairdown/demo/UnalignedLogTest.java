@@ -17,6 +17,8 @@ import pairdown.debrief.Debriefer;
 import pairdown.demo.physics.Scenario;
 import pairdown.demo.physics.Simulation;
 import pairdown.demo.truth.Truth;
+import pairdown.pair.Approach;
+import pairdown.pair.PairDebrief;
 import pairdown.track.Channel;
 import pairdown.track.Track;
 
@@ -116,5 +118,48 @@ class UnalignedLogTest {
             assertTrue(said.contains("swapped"), said);
         }
         assertFalse(clock(debrief, "amber.csv").warnings().toString().contains("swapped"));
+    }
+
+    @Test
+    void aLeadsLogThatIsAJumpersIsNoticed() throws Exception {
+        Debrief debrief = debrief(with("lead.nmea", log("blue.csv").track()));
+        for (String file : List.of("lead.nmea", "ship.igc")) {
+            String said = clock(debrief, file).warnings().toString();
+            assertTrue(said.contains("swapped"), said);
+        }
+    }
+
+    @Test
+    void aFlyersLogThatIsTheShipsHasNoPairAndItIsSaid() throws Exception {
+        Debrief debrief = debrief(with("blue.csv", log("ship.igc").track()));
+        assertTrue(debrief.pairs().stream().noneMatch(p -> p.flyer().equals("blue")));
+        assertTrue(
+                debrief.notes().stream().anyMatch(n -> n.startsWith("blue: no flight")),
+                () -> debrief.notes().toString());
+    }
+
+    /** Nothing but the flyers it would meet speaks against a clock that no ride tests. */
+    @Test
+    void aLeadOnGpsTimeIsDoubtedAndItsPairsAreNotJudged() throws Exception {
+        Track late = timed(log("lead.nmea").track(), Optional.of(Duration.ofSeconds(18)));
+        Debrief debrief = debrief(with("lead.nmea", late));
+        ClockResult clock = clock(debrief, "lead.nmea");
+        assertTrue(clock.warnings().toString().contains("GPS time"), clock::toString);
+        assertTrue(clock.offsetSigma_s() >= 18);
+        assertEquals(2, debrief.pairs().size());
+        for (PairDebrief pair : debrief.pairs()) {
+            Approach closest = pair.closest().orElseThrow();
+            TruePair truth = PairScore.truth(MADE, pair.flyer());
+            double off_m = closest.separation_m().value() - truth.separation_m(truth.closest_s());
+            assertTrue(Math.abs(off_m) < 2 * closest.separation_m().sigma(), closest::toString);
+            assertFalse(pair.matched().isKnown());
+        }
+    }
+
+    @Test
+    void aLeadOnUtcIsNotDoubted() throws Exception {
+        String said = clock(debrief(MADE.logs()), "lead.nmea").warnings().toString();
+        assertFalse(said.contains("GPS time"), said);
+        assertFalse(said.contains("swapped"), said);
     }
 }

@@ -17,6 +17,9 @@ import pairdown.units.Estimate;
  * says apart from them is reported as its lag.
  */
 final class AirDataMatch {
+    /** Pressure that leads by its usual lag and so many sigmas more is of another flight. */
+    private static final double LEADING_SIGMAS = 3;
+
     private final SystemsSignals systems;
     private final VehicleSignals vehicle;
     private final ClockSettings settings;
@@ -123,22 +126,22 @@ final class AirDataMatch {
     private Outcome byPrompt(List<Named> prompt, Optional<LagFit.Fit> climb) {
         Estimate delta = combine(prompt.stream().map(n -> delta(n.fit)).toList());
         Estimate rate = combine(prompt.stream().map(n -> rate(n.fit)).toList());
-        List<String> words = new ArrayList<>();
-        climb.ifPresent(
-                c -> {
-                    double lag_s = delta.value() - c.delta_s();
-                    double sigma_s = Math.hypot(delta.sigma(), c.deltaSigma_s());
-                    words.add(
-                            String.format(
-                                    Locale.ROOT,
-                                    "pressure height %s %s by %.2f s (sigma %.2f s); the clock follows"
-                                            + " the latter",
-                                    lag_s < 0 ? "leads" : "lags",
-                                    names(prompt),
-                                    Math.abs(lag_s),
-                                    sigma_s));
-                });
-        return outcome(delta, rate, climb, words);
+        if (climb.isEmpty()) {
+            return outcome(delta, rate, climb, List.of());
+        }
+        double lag_s = delta.value() - climb.get().delta_s();
+        double sigma_s = Math.hypot(delta.sigma(), climb.get().deltaSigma_s());
+        String words =
+                String.format(
+                        Locale.ROOT,
+                        "pressure height %s %s by %.2f s (sigma %.2f s)",
+                        lag_s < 0 ? "leads" : "lags",
+                        names(prompt),
+                        Math.abs(lag_s),
+                        sigma_s);
+        return lag_s + LEADING_SIGMAS * sigma_s < -settings.pressureLag_s()
+                ? Outcome.refused(words + ", which no instrument does: a record of another flight?")
+                : outcome(delta, rate, climb, List.of(words + "; the clock follows the latter"));
     }
 
     private static String names(List<Named> prompt) {

@@ -115,6 +115,7 @@ final class Alignment {
         for (int i = 0; i < logs.size(); i++) {
             results.add(result(i, group[i], Optional.ofNullable(placed.get(i))));
         }
+        results = new Meetings(movers, results, rough).doubted();
         new Recorders(logs, movers, rough, settings).align(results);
         results = new Strangers(logs, results, rough).refuse();
         TimeAxis axis = CommonClock.axis(logs, results);
@@ -205,6 +206,10 @@ final class Alignment {
         }
         for (Mover a : movers) {
             for (Mover b : movers) {
+                if (a.index() < b.index() && search.twoAircraftInOne(a, b)) {
+                    warn(a.index(), inOne(b));
+                    warn(b.index(), inOne(a));
+                }
                 if (a.index() < b.index() && a.isOf(b) && part(a, b)) {
                     String words = "it parts from the participant's other log: worn by another?";
                     warn(a.index(), words);
@@ -212,6 +217,12 @@ final class Alignment {
                 }
             }
         }
+    }
+
+    private static String inOne(Mover other) {
+        return "it moves as if in one cabin with "
+                + other.name()
+                + ", though both are given as aircraft: loggers swapped?";
     }
 
     private boolean part(Mover a, Mover b) {

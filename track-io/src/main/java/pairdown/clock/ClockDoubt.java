@@ -29,6 +29,11 @@ public record ClockDoubt(double own_s, int group, double outside_s, double commo
                 Math.hypot(own_s, sigma_s), group, Math.hypot(outside_s, sigma_s), common_s);
     }
 
+    /** The same with an independent part more against other groups. */
+    ClockDoubt plusOutside(double sigma_s) {
+        return new ClockDoubt(own_s, group, Math.hypot(outside_s, sigma_s), common_s);
+    }
+
     /** One standard deviation of an instant against the same instant of another's clock (s). */
     public double against_s(ClockDoubt other) {
         return group == other.group

@@ -1,6 +1,7 @@
 package pairdown.clock;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,5 +44,24 @@ public record ClockResult(
     /** Whether the log's instants can be compared with others'. */
     public boolean isUsable() {
         return method != ClockMethod.NONE;
+    }
+
+    /** The same, its clock known less well against other logs, with the reason. */
+    ClockResult doubted(double by_s, String why) {
+        List<String> words = new ArrayList<>(warnings);
+        words.add(why);
+        return new ClockResult(
+                participant,
+                file,
+                map,
+                Math.hypot(offsetSigma_s, by_s),
+                doubt.plusOutside(by_s),
+                method,
+                measured,
+                residual_mps,
+                zero,
+                latency_s,
+                curve,
+                words);
     }
 }

@@ -76,7 +76,11 @@ final class RideFit {
             double distance_m,
             double duration_s,
             double minimumSpeed_mps,
-            double maximumSink_mps) {}
+            double maximumSink_mps) {
+        Rules within(double other_m) {
+            return new Rules(residual_mps, other_m, duration_s, minimumSpeed_mps, maximumSink_mps);
+        }
+    }
 
     /**
      * A ride found.

@@ -31,6 +31,9 @@ final class RideSearch {
 
     private static final double LEAST_CORRELATION = 0.3;
 
+    /** Receivers of one cabin read within this of each other (m), those of a formation do not. */
+    private static final double CABIN_M = 20;
+
     /** Two alignments nearer than this are one (s). */
     private static final double SAME_S = 2;
 
@@ -62,6 +65,18 @@ final class RideSearch {
         boolean bothAircraft = a.role().isAircraft() && b.role().isAircraft();
         boolean lead = a.role() == Role.LEAD || b.role() == Role.LEAD;
         return !bothAircraft && !(lead && shipLogged);
+    }
+
+    /** Whether logs of two aircraft, by the clocks they have, move as if in one cabin. */
+    boolean twoAircraftInOne(Mover a, Mover b) {
+        boolean two = a.role().isAircraft() && b.role().isAircraft() && !a.isOf(b);
+        if (!two || !a.isAbsolute() || !b.isAbsolute()) {
+            return false;
+        }
+        double kernel_s = Math.max(a.kernel_s(), b.kernel_s());
+        double lag_s = b.hypothesis_s() - a.hypothesis_s();
+        RideFit.Rules rules = rules(a, b).within(CABIN_M);
+        return RideFit.near(a.motion(kernel_s), b.motion(kernel_s), lag_s, rules).isPresent();
     }
 
     /** Near the clocks the two logs have. */

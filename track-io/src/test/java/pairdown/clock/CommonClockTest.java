@@ -232,6 +232,16 @@ class CommonClockTest {
     }
 
     @Test
+    void pressureThatRunsAheadOfEverythingElseIsAnotherFlights() {
+        SyntheticRide lead = SyntheticRide.ship(8, 900, s -> s > 80);
+        LoadedLog gnss = load("lead", Role.LEAD, lead, Logger.csv(5, 0, 1).as("nmea"));
+        Track recorder = lead.recorder(8, 41.37, 30e-6, -3, true, 3);
+        ClockResult r = second(gnss, SyntheticRide.second(gnss, recorder));
+        assertEquals(ClockMethod.NONE, r.method(), r::toString);
+        assertTrue(r.warnings().toString().contains("another flight"), r::toString);
+    }
+
+    @Test
     void aPressureLagDoesNotBecomeAClockError() {
         SyntheticRide lead = SyntheticRide.ship(8, 900, s -> s > 80);
         LoadedLog gnss = load("lead", Role.LEAD, lead, Logger.csv(5, 0, 1).as("nmea"));
