@@ -178,6 +178,7 @@ final class FeatureReader {
                         i < places ? "coordinate without a time" : "time without a coordinate");
             }
         }
+        rows.beginTrack();
         for (int i = 0; i < pairs; i++) {
             row(i, places);
         }

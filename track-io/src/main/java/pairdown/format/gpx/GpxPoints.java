@@ -47,6 +47,9 @@ final class GpxPoints {
 
     /** Takes in the element a parser is at, if it is a track point; the parser moves to its end. */
     void element(XMLStreamReader xml, String name, long linesBefore) throws XMLStreamException {
+        if (name.equals("trk")) {
+            rows.beginTrack();
+        }
         if (!name.equals("trkpt")) {
             return;
         }

@@ -39,6 +39,7 @@ final class KmlTrack {
     KmlTrack(Rows rows, Notes notes) {
         this.rows = rows;
         this.notes = notes;
+        rows.beginTrack();
     }
 
     /** Reads from the start of the element to its end, and makes its rows. */

@@ -29,12 +29,19 @@ public final class Rows {
     private long[] time_ns = new long[1024];
     private int[] line = new int[1024];
     private final BitSet aside = new BitSet();
+    private final Longs trackStarts = new Longs();
+    private boolean trackEnds;
     private int size;
 
     public Rows(LogSource source, String format, Notes notes) {
         this.source = source;
         this.format = format;
         this.notes = notes;
+    }
+
+    /** What follows is a track of its own, for formats that hold several. */
+    public void beginTrack() {
+        trackEnds = true;
     }
 
     /** Begins a row; values are then {@link #set} on it. */
@@ -45,6 +52,10 @@ public final class Rows {
         }
         time_ns[size] = t_ns;
         line[size] = (int) Math.min(lineNumber, Integer.MAX_VALUE);
+        if (trackEnds) {
+            trackStarts.add(size);
+            trackEnds = false;
+        }
         size++;
         columns.row(0);
     }
@@ -151,6 +162,9 @@ public final class Rows {
         int[] order = absolute ? new StrayDates(this, notes, source).mended() : all();
         if (order.length == 0) {
             throw source.unusable("holds no record with a believable date", "look at its dates");
+        }
+        if (trackStarts.size() > 1) {
+            order = new SideBySide(this, notes, trackStarts).kept(order);
         }
         order = inOrder(order);
         order = new Repeats(this, notes, source.settings()).dropped(order);
