@@ -16,6 +16,7 @@ public final class DayClock {
     private boolean dated;
     private long day_ns;
     private long last_ns = Long.MIN_VALUE;
+    private long beforeDate_ns = Long.MIN_VALUE;
     private int undatedRows;
 
     /** Whether a date was ever given. */
@@ -28,6 +29,10 @@ public final class DayClock {
      */
     public long at(long timeOfDay_ns, Rows rows) {
         long t_ns = near(timeOfDay_ns);
+        if (beforeDate_ns > t_ns + DAY_NS - HOUR_NS && beforeDate_ns < t_ns + DAY_NS) {
+            // Past midnight, and the date not yet: some receivers advance it seconds later.
+            t_ns += DAY_NS;
+        }
         day_ns = Math.floorDiv(t_ns, DAY_NS) * DAY_NS;
         last_ns = t_ns;
         if (!dated) {
@@ -83,6 +88,7 @@ public final class DayClock {
             dated = true;
         }
         day_ns = given_ns;
+        beforeDate_ns = last_ns;
         last_ns = Long.MIN_VALUE;
         return true;
     }
