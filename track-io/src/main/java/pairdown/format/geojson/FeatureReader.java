@@ -3,17 +3,13 @@ package pairdown.format.geojson;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
-import java.util.EnumMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import pairdown.format.source.Doubles;
-import pairdown.format.source.Longs;
 import pairdown.format.source.Notes;
 import pairdown.format.source.Numbers;
 import pairdown.format.source.PointNames;
 import pairdown.format.source.Rows;
-import pairdown.time.IsoTime;
 import pairdown.track.Channel;
 
 /**
@@ -21,33 +17,49 @@ import pairdown.track.Channel;
  * are paired when the feature ends.
  */
 final class FeatureReader {
-    private static final Set<String> TIMES = Set.of("times", "coordTimes", "time", "timestamp");
-    private static final double MOST_UNIX_S = 1e11;
-
-    /** Counts from 1970 end in the year 2200, as dates do. */
-    private static final double MOST_S = 7.26e9;
-
+    static final Set<String> TIMES = Set.of("times", "coordTimes", "time", "timestamp");
     private final Rows rows;
     private final Notes notes;
     private final double[] position = new double[3];
-    private Doubles coordinates = new Doubles();
-    private Longs lines = new Longs();
-    private Longs times = new Longs();
-    private final Map<Channel, Doubles> arrays = new EnumMap<>(Channel.class);
+    private Feature feature;
+    private long begin;
 
     FeatureReader(Rows rows, Notes notes) {
         this.rows = rows;
         this.notes = notes;
+        this.feature = new Feature(rows, notes);
+    }
+
+    /** Where, in letters, what is not yet made rows of begins. */
+    long begin() {
+        return begin;
+    }
+
+    /** Reads the next thing of a file or collection. */
+    private void next(JsonParser json) throws IOException {
+        if (json.currentToken() == JsonToken.START_OBJECT) {
+            begin = json.currentTokenLocation().getCharOffset();
+            object(json);
+        } else {
+            json.skipChildren();
+        }
+    }
+
+    /** Reads a file to its end. */
+    void read(JsonParser json) throws IOException {
+        while (json.nextToken() != null) {
+            next(json);
+        }
     }
 
     /** Reads an object whose start the parser is at: a feature, or something that holds some. */
-    void object(JsonParser json) throws IOException {
-        boolean feature = false;
+    private void object(JsonParser json) throws IOException {
+        boolean isFeature = false;
         while (json.nextToken() != JsonToken.END_OBJECT) {
             String name = json.currentName();
             JsonToken value = json.nextToken();
             if (name.equals("type") && value.isScalarValue()) {
-                feature |= "Feature".equals(json.getText());
+                isFeature |= "Feature".equals(json.getText());
             } else if (name.equals("coordinates") && value == JsonToken.START_ARRAY) {
                 coordinates(json);
             } else if (TIMES.contains(name)) {
@@ -60,18 +72,16 @@ final class FeatureReader {
                 extra(name, json);
             }
         }
-        if (feature) {
-            emit();
+        if (isFeature) {
+            feature.emit();
+            feature = new Feature(rows, notes);
+            begin = json.currentLocation().getCharOffset();
         }
     }
 
     private void features(JsonParser json) throws IOException {
         while (json.nextToken() != JsonToken.END_ARRAY) {
-            if (json.currentToken() == JsonToken.START_OBJECT) {
-                object(json);
-            } else {
-                json.skipChildren();
-            }
+            next(json);
         }
     }
 
@@ -92,7 +102,7 @@ final class FeatureReader {
                 case END_ARRAY -> {
                     depth--;
                     if (numbers > 0) {
-                        endPosition(numbers, json);
+                        feature.position(position, numbers, json.currentLocation().getLineNr());
                     }
                     numbers = 0;
                 }
@@ -107,31 +117,22 @@ final class FeatureReader {
         }
     }
 
-    private void endPosition(int given, JsonParser json) {
-        for (int i = 0; i < position.length; i++) {
-            coordinates.add(i < given ? position[i] : Double.NaN);
-        }
-        lines.add(json.currentLocation().getLineNr());
-    }
-
     private void times(JsonParser json) throws IOException {
+        if (!feature.beginTimes(json.currentToken() == JsonToken.START_ARRAY)) {
+            json.skipChildren();
+            return;
+        }
         int depth = 0;
         do {
             switch (json.currentToken()) {
                 case START_ARRAY -> depth++;
                 case END_ARRAY -> depth--;
-                case VALUE_STRING -> times.add(IsoTime.utc_ns(json.getText()));
-                case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
-                        times.add(unix_ns(json.getDoubleValue()));
+                case VALUE_STRING -> feature.time(json.getText());
+                case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> feature.time(json.getDoubleValue());
                 case START_OBJECT -> json.skipChildren();
-                default -> times.add(IsoTime.NONE);
+                default -> feature.noTime();
             }
         } while (depth > 0 && json.nextToken() != null);
-    }
-
-    private static long unix_ns(double value) {
-        double t_s = Math.abs(value) < MOST_UNIX_S ? value : value / 1000;
-        return t_s >= 0 && t_s < MOST_S ? Math.round(t_s * 1e6) * 1000 : IsoTime.NONE;
     }
 
     private void extra(String name, JsonParser json) throws IOException {
@@ -140,7 +141,7 @@ final class FeatureReader {
             json.skipChildren();
             return;
         }
-        Doubles values = arrays.computeIfAbsent(channel.get(), c -> new Doubles());
+        Doubles values = feature.array(channel.get());
         int depth = 0;
         do {
             switch (json.currentToken()) {
@@ -152,58 +153,5 @@ final class FeatureReader {
                 default -> values.add(Double.NaN);
             }
         } while (depth > 0 && json.nextToken() != null);
-    }
-
-    /** Makes rows of the feature read, or of what came before a break. */
-    void emit() {
-        int places = coordinates.size() / 3;
-        int pairs = Math.min(Math.min(places, times.size()), lines.size());
-        if (places > 0 && times.size() > 0 && places != times.size()) {
-            notes.warn(
-                    "a line has "
-                            + places
-                            + " coordinates and "
-                            + times.size()
-                            + " times: the first "
-                            + pairs
-                            + " of each were paired, the rest dropped; if one is missing in the middle,"
-                            + " what follows is shifted");
-        }
-        if (places > 0 && times.size() == 0) {
-            notes.skip(lines.size() == 0 ? 0 : lines.get(0), "a line or point without times");
-        } else {
-            for (int i = pairs; i < Math.max(Math.min(places, lines.size()), times.size()); i++) {
-                notes.skip(
-                        lines.size() == 0 ? 0 : lines.get(Math.min(i, lines.size() - 1)),
-                        i < places ? "coordinate without a time" : "time without a coordinate");
-            }
-        }
-        rows.beginTrack();
-        for (int i = 0; i < pairs; i++) {
-            row(i, places);
-        }
-        coordinates = new Doubles();
-        lines = new Longs();
-        times = new Longs();
-        arrays.clear();
-    }
-
-    private void row(int i, int places) {
-        double lon = coordinates.get(3 * i);
-        double lat = coordinates.get(3 * i + 1);
-        if (times.get(i) == IsoTime.NONE || Double.isNaN(lon) || Double.isNaN(lat)) {
-            notes.skip(lines.get(i), "unreadable time or coordinate");
-            return;
-        }
-        rows.begin(times.get(i), lines.get(i));
-        if (rows.position(lat, lon)) {
-            rows.set(Channel.HEIGHT, coordinates.get(3 * i + 2));
-            arrays.forEach(
-                    (channel, values) -> {
-                        if (values.size() == places) {
-                            rows.set(channel, values.get(i));
-                        }
-                    });
-        }
     }
 }

@@ -3,7 +3,6 @@ package pairdown.format.geojson;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -59,20 +58,20 @@ public final class GeoJsonFormat implements TrackFormat {
         Rows rows = new Rows(source, key(), notes);
         FeatureReader features = new FeatureReader(rows, notes);
         // A reader, since a parser of bytes stops at the first letter of another encoding.
-        try (Reader in = new InputStreamReader(source.open(), StandardCharsets.UTF_8);
+        try (Reader in = letters(source);
                 JsonParser json = JSON.createParser(in)) {
             try {
-                while (json.nextToken() != null) {
-                    if (json.currentToken() == JsonToken.START_OBJECT) {
-                        features.object(json);
-                    }
-                }
+                features.read(json);
             } catch (JsonProcessingException e) {
-                features.emit();
+                long line = Math.max(1, json.currentLocation().getLineNr());
+                int fixes = afterBreak(source, features.begin(), rows, notes);
                 notes.warn(
                         "cut or damaged at line "
-                                + Math.max(1, json.currentLocation().getLineNr())
-                                + "; what was whole before it was read");
+                                + line
+                                + "; what was whole before it was read"
+                                + (fixes == 0
+                                        ? ""
+                                        : ", and " + fixes + " of the fixes from there on"));
             }
         }
         if (rows.size() == 0 && notes.skippedCount() == 0) {
@@ -81,5 +80,19 @@ public final class GeoJsonFormat implements TrackFormat {
                     "export it with times; a drawn line has none");
         }
         return rows.finish(true, HeightDatum.ELLIPSOID);
+    }
+
+    private static Reader letters(LogSource source) throws IOException, UnusableInputException {
+        return new InputStreamReader(source.open(), StandardCharsets.UTF_8);
+    }
+
+    /** Reads what begins at the feature that breaks; how many fixes there were. */
+    private static int afterBreak(LogSource source, long begin, Rows rows, Notes notes)
+            throws IOException, UnusableInputException {
+        int before = rows.size();
+        try (Reader in = letters(source)) {
+            new FeatureFragments(in, rows, notes).read(begin);
+        }
+        return rows.size() - before;
     }
 }

@@ -2,6 +2,7 @@ package pairdown.format.kml;
 
 import java.util.BitSet;
 import pairdown.format.source.Longs;
+import pairdown.format.source.LossyList;
 import pairdown.format.source.Notes;
 import pairdown.format.source.Rows;
 
@@ -18,34 +19,10 @@ final class DamagedTrack {
         COORD
     }
 
-    /** Whole items of one list, and where the first and the last loss among them lies. */
-    private static final class Items {
-        private int size;
-        private int whole = -1;
-        private int lastLoss;
-
-        void lose() {
-            whole = whole < 0 ? size : whole;
-            lastLoss = size;
-        }
-
-        int front() {
-            return whole < 0 ? size : whole;
-        }
-
-        int tail() {
-            return whole < 0 ? size : size - lastLoss;
-        }
-
-        boolean isWhole() {
-            return whole < 0;
-        }
-    }
-
     private final KmlTrack track;
     private final Notes notes;
-    private final Items whens = new Items();
-    private final Items coordinates = new Items();
+    private final LossyList whens = new LossyList();
+    private final LossyList coordinates = new LossyList();
     private final Longs whenLines = new Longs();
     private final Longs whenBeside = new Longs();
     private final BitSet inList = new BitSet();
@@ -74,7 +51,7 @@ final class DamagedTrack {
         whenInList = !lossBefore && last == Found.WHEN;
         track.when(text, line);
         whenLines.add(line);
-        whens.size++;
+        whens.add();
         last = Found.WHEN;
     }
 
@@ -86,12 +63,12 @@ final class DamagedTrack {
                 whens.lose();
             }
         }
-        whenBeside.add(!lossBefore && last == Found.WHEN && !whenInList ? whens.size - 1 : -1);
+        whenBeside.add(!lossBefore && last == Found.WHEN && !whenInList ? whens.size() - 1 : -1);
         if (!lossBefore && last == Found.COORD) {
-            inList.set(coordinates.size - 1, coordinates.size + 1);
+            inList.set(coordinates.size() - 1, coordinates.size() + 1);
         }
         track.coordinate(text);
-        coordinates.size++;
+        coordinates.add();
         last = Found.COORD;
     }
 
@@ -121,23 +98,14 @@ final class DamagedTrack {
                 paired++;
             }
         }
-        notPaired(0, Math.max(whens.size, coordinates.size) - paired);
+        notPaired(0, Math.max(whens.size(), coordinates.size()) - paired);
     }
 
     private void fromBothEnds() {
-        int front = Math.min(whens.front(), coordinates.front());
-        int tail = Math.min(whens.tail(), coordinates.tail());
-        if (front + tail > Math.min(whens.size, coordinates.size)) {
-            // The lists contradict each other: the ends can't both be right.
-            tail = 0;
-        }
-        for (int i = 0; i < front; i++) {
-            track.pair(i, i);
-        }
-        for (int i = tail; i > 0; i--) {
-            track.pair(coordinates.size - i, whens.size - i);
-        }
-        notPaired(front, Math.max(whens.size, coordinates.size) - front - tail);
+        LossyList.Paired paired = LossyList.pair(coordinates, whens, track::pair);
+        notPaired(
+                paired.front(),
+                Math.max(whens.size(), coordinates.size()) - paired.front() - paired.tail());
     }
 
     private void notPaired(int firstWhen, int count) {

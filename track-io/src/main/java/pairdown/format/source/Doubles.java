@@ -14,6 +14,10 @@ public final class Doubles {
         values[size++] = value;
     }
 
+    public void set(int i, double value) {
+        values[i] = value;
+    }
+
     public double get(int i) {
         return values[i];
     }

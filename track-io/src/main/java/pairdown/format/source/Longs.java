@@ -14,6 +14,10 @@ public final class Longs {
         values[size++] = value;
     }
 
+    public void set(int i, long value) {
+        values[i] = value;
+    }
+
     public long get(int i) {
         return values[i];
     }
