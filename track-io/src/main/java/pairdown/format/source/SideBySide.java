@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
@@ -98,7 +99,7 @@ final class SideBySide {
     }
 
     /** What is kept lies one behind the other, so that only the neighbours can overlap. */
-    private static boolean overlapsOne(TreeMap<Long, Part> kept, Part part) {
+    private static boolean overlapsOne(NavigableMap<Long, Part> kept, Part part) {
         Map.Entry<Long, Part> before = kept.floorEntry(part.first_ns);
         if (before != null && before.getValue().overlaps(part)) {
             return true;
