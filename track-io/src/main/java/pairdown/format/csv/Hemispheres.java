@@ -2,7 +2,7 @@ package pairdown.format.csv;
 
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -19,27 +19,32 @@ record Hemispheres(int latitude, int longitude) {
     /** The columns of letters among a header's. */
     static Hemispheres among(List<Heading> headings) {
         return new Hemispheres(
-                column(headings, words -> isOne(words, "n", "s", Set.of("lat", "latitude"))),
-                column(headings, words -> isOne(words, "e", "w", Set.of("lon", "longitude"))));
+                column(headings, Set.of("lat", "latitude"), Set.of("n s", "ns")),
+                column(headings, Set.of("lon", "long", "longitude"), Set.of("e w", "ew")));
     }
 
-    private static int column(List<Heading> headings, Predicate<List<String>> isOne) {
+    private static int column(List<Heading> headings, Set<String> degrees, Set<String> letters) {
         return IntStream.range(0, headings.size())
-                .filter(i -> isOne.test(Heading.words(headings.get(i).text())))
+                .filter(i -> isOne(headings.get(i).text(), degrees, letters))
                 .findFirst()
                 .orElse(-1);
     }
 
-    boolean has(int column) {
-        return column == latitude || column == longitude;
+    /** "N/S", "NS", "Lat N/S", "latitude hemisphere". */
+    private static boolean isOne(String text, Set<String> degrees, Set<String> letters) {
+        List<String> words = Heading.words(text);
+        boolean named =
+                words.stream().anyMatch(degrees::contains)
+                        && words.stream().anyMatch(SIDE::contains);
+        String rest =
+                words.stream()
+                        .filter(w -> !degrees.contains(w) && !SIDE.contains(w))
+                        .collect(Collectors.joining(" "));
+        return rest.isEmpty() ? named : letters.contains(rest);
     }
 
-    /** "N/S", "NS", "Lat N/S", "latitude hemisphere". */
-    private static boolean isOne(List<String> words, String a, String b, Set<String> of) {
-        boolean letters = words.contains(a + b) || (words.contains(a) && words.contains(b));
-        boolean named =
-                words.stream().anyMatch(of::contains) && words.stream().anyMatch(SIDE::contains);
-        return letters || named;
+    boolean has(int column) {
+        return column == latitude || column == longitude;
     }
 
     /** Degrees with the sign of their letter; NaN if it is none of the two. */
