@@ -18,6 +18,7 @@ import pairdown.replay.Desk;
 import pairdown.season.FolderContent;
 import pairdown.season.SeasonFolder;
 import pairdown.track.UnusableInputException;
+import pairdown.words.Translation;
 import pairdown.words.Words;
 
 /**
@@ -51,6 +52,11 @@ final class AttemptLoader implements Opening.Loader<Found> {
         Loaded loaded = loaded(wish.paths(), counted);
         counted.accept(words.get("loading.curves"));
         return Found.Ready.of(loaded, words);
+    }
+
+    @Override
+    public String told(String english) {
+        return new Translation(words).of(english);
     }
 
     private Loaded loaded(List<Path> paths, Consumer<String> progress)

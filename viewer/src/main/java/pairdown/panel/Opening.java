@@ -49,6 +49,11 @@ public final class Opening<T> implements AutoCloseable {
          * @throws UnusableInputException if the paths can't be used; its message is shown
          */
         T load(Wish wish, Consumer<Desk.Progress> progress) throws UnusableInputException;
+
+        /** A problem in the reader's language. */
+        default String told(String english) {
+            return english;
+        }
     }
 
     /** What came of a wish: a result, or a problem in words. */
@@ -120,16 +125,18 @@ public final class Opening<T> implements AutoCloseable {
             T loaded = loader.load(wish, p -> tell(Optional.of(p)));
             result = new Done<>(wish, Optional.of(loaded), "");
         } catch (UnusableInputException e) {
-            result = new Done<>(wish, Optional.empty(), String.valueOf(e.getMessage()));
+            String problem = loader.told(String.valueOf(e.getMessage()));
+            result = new Done<>(wish, Optional.empty(), problem);
         } catch (RuntimeException e) {
             // The window must outlive a fault in reading: it is told, with what is needed to find
             // it, and the logs on disk are as they were.
             String what = wish.paths().get(0) + ": defect in Pairdown: " + e;
-            result = new Done<>(wish, Optional.empty(), what);
+            result = new Done<>(wish, Optional.empty(), loader.told(what));
         } catch (OutOfMemoryError e) {
             // What filled the memory is let go of by now: the window can say so.
             String what = wish.paths().get(0) + ": too large for the memory that Java was given";
-            result = new Done<>(wish, Optional.empty(), what + "; start it with -Xmx4g or more");
+            String problem = loader.told(what + "; start it with -Xmx4g or more");
+            result = new Done<>(wish, Optional.empty(), problem);
         }
         done.add(result);
         tell(Optional.empty());
