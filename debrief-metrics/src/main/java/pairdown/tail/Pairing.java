@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * What preceded an episode and what it ended after. A start known to within its sigma may look
  * earlier than the move it followed, so the search reaches one and a half past it, up to two
- * seconds; a lag is then never under 0.
+ * seconds; a lag is then never under 0. Backwards it reaches one sigma further than the setting.
  */
 final class Pairing {
     private static final double GRACE_SIGMAS = 1.5;
@@ -57,7 +57,7 @@ final class Pairing {
             PowerChange c = changes.get(i);
             if (c.towardReverse()
                     && c.time_s() <= latest_s
-                    && c.time_s() >= start_s - settings.before_s()) {
+                    && c.time_s() >= start_s - settings.before_s() - e.startSigma_s()) {
                 found = i;
             }
         }

@@ -93,6 +93,7 @@ public enum Action {
     STRIP_10(Group.STRIPS),
     STRIP_11(Group.STRIPS),
     STRIP_12(Group.STRIPS),
+    STRIP_13(Group.STRIPS),
 
     HELP(Group.PANELS),
     TRUST(Group.PANELS),

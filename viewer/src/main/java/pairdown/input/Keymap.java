@@ -122,6 +122,7 @@ public final class Keymap {
         put(Action.STRIP_10, control(Key.F10));
         put(Action.STRIP_11, control(Key.F11));
         put(Action.STRIP_12, control(Key.F12));
+        put(Action.STRIP_13, controlShift(Key.F1));
     }
 
     private void panels() {

@@ -44,6 +44,7 @@ public final class Operator {
                     Action.STRIP_7,
                     Action.STRIP_8,
                     Action.STRIP_9,
+                    Action.STRIP_13,
                     Action.STRIP_10,
                     Action.STRIP_11,
                     Action.STRIP_12);

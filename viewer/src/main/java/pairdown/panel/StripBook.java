@@ -33,6 +33,7 @@ final class StripBook {
             case POWER -> systems.power();
             case ELEVATOR -> systems.control(StripKind.ELEVATOR, Channel.ELEVATOR);
             case RUDDER -> systems.control(StripKind.RUDDER, Channel.RUDDER);
+            case TURNING -> systems.turning();
             case EFFECTIVENESS -> systems.effectiveness();
             case RETARDING -> systems.retarding();
             case TRUST -> motion.trust();

@@ -108,7 +108,7 @@ final class StripRow {
             double from_s,
             double to_s) {
         switch (kind) {
-            case POWER, ELEVATOR, RUDDER, EFFECTIVENESS, RETARDING -> {
+            case POWER, ELEVATOR, RUDDER, TURNING, EFFECTIVENESS, RETARDING -> {
                 for (Span span : board.episodes()) {
                     shade(sheet, span, top, height, from_s, to_s, sheet.palette().episode());
                 }

@@ -7,6 +7,7 @@ import pairdown.debrief.Debrief;
 import pairdown.replay.Recording;
 import pairdown.settings.StripKind;
 import pairdown.tail.TailControl;
+import pairdown.tail.TailSettings;
 import pairdown.track.Channel;
 import pairdown.words.Measure;
 import pairdown.words.Words;
@@ -14,13 +15,13 @@ import pairdown.words.Words;
 /** The strips of the lead's power and controls. */
 final class SystemsStrips {
     /** Travel from which on a control counts as near its stop (%), as the episode's sign has it. */
-    private static final double NEAR_STOP_PCT = 85;
+    private static final double NEAR_STOP_PCT = TailSettings.Signs.DEFAULT.nearStop_pct();
 
     /** Under this share of the standing level a drop counts, as the episode's sign has it. */
-    private static final double LOST_SHARE = 0.6;
+    private static final double LOST_SHARE = TailSettings.Signs.DEFAULT.lostBelow();
 
     /** A colour and shape that participants get last. */
-    private static final int TORQUE = 5;
+    private static final int SECOND = 5;
 
     private final Debrief debrief;
     private final int lead;
@@ -35,7 +36,7 @@ final class SystemsStrips {
     StripData power() {
         List<Curve> curves = new ArrayList<>();
         logged(Channel.POWER_LEVER, lead, "strip.lever").ifPresent(curves::add);
-        logged(Channel.TORQUE, TORQUE, "strip.torque").ifPresent(curves::add);
+        logged(Channel.TORQUE, SECOND, "strip.torque").ifPresent(curves::add);
         return new StripData(
                 StripKind.POWER,
                 Measure.SHARE,
@@ -65,6 +66,27 @@ final class SystemsStrips {
                 List.of(
                         new StripData.Level(NEAR_STOP_PCT, words.get("strip.near-stop")),
                         new StripData.Level(-NEAR_STOP_PCT, words.get("strip.near-stop"))),
+                List.of(),
+                words.get("strip.why.systems"));
+    }
+
+    StripData turning() {
+        List<Curve> curves = new ArrayList<>();
+        logged(Channel.PITCH_RATE, lead, "strip.pitch-rate").ifPresent(curves::add);
+        logged(Channel.YAW_RATE, SECOND, "strip.yaw-rate").ifPresent(curves::add);
+        double fast = TailSettings.Signs.DEFAULT.rate_dps();
+        return new StripData(
+                StripKind.TURNING,
+                Measure.TURN_RATE,
+                true,
+                -fast,
+                fast,
+                -3 * fast,
+                3 * fast,
+                curves,
+                List.of(
+                        new StripData.Level(fast, words.get("strip.excursion")),
+                        new StripData.Level(-fast, words.get("strip.excursion"))),
                 List.of(),
                 words.get("strip.why.systems"));
     }

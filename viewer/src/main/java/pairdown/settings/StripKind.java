@@ -20,6 +20,8 @@ public enum StripKind {
     POWER,
     ELEVATOR,
     RUDDER,
+    /** Pitch and yaw rate, as logged. */
+    TURNING,
     /** Tail effectiveness against the forward-thrust baseline. */
     EFFECTIVENESS,
     /** Retarding coefficient of the propeller disc. */

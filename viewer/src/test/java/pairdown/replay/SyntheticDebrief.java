@@ -226,6 +226,8 @@ public final class SyntheticDebrief {
             logged.put(Channel.POWER_LEVER, series(t -> t < 50 ? 40 : t < 95 ? -30 : -55));
             logged.put(Channel.ELEVATOR, series(t -> t < 50 ? 5 : 60 + 20 * Math.sin(t)));
             logged.put(Channel.RUDDER, series(t -> 25 * Math.sin(t / 2)));
+            logged.put(Channel.PITCH_RATE, series(t -> 4 * Math.cos(t)));
+            logged.put(Channel.YAW_RATE, series(t -> 12 * Math.cos(t / 2)));
             logged.put(Channel.AILERON, series(t -> 10 * Math.sin(t / 3)));
             logged.put(Channel.FLAP, series(t -> t < 40 ? 0 : 30));
         }

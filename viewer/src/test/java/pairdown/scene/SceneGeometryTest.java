@@ -252,6 +252,37 @@ class SceneGeometryTest {
         }
     }
 
+    /** With a lever logged, labels add more at the hub than without one: the way it pushes. */
+    @Test
+    void thePropellersLabelSaysWhichWayItPushes() throws NoGraphicsException {
+        try (Studio logged = studio(new SyntheticDebrief().build());
+                Studio bare = studio(new SyntheticDebrief().withoutSystems().build())) {
+            int more = addedByLabels(logged);
+            int less = addedByLabels(bare);
+            assertTrue(more > less + 300, () -> more + " and " + less);
+        }
+    }
+
+    private int addedByLabels(Studio studio) {
+        studio.diorama().view().orbit().place(0, 0, 20);
+        Pixels without = picture(studio, REVERSE_S, ORBIT);
+        studio.diorama().view().toggle(Layer.LABELS);
+        Pixels with = studio.still(REVERSE_S, ORBIT, LIGHT, FIGURES, true);
+        float[] hub =
+                probe.besideLead(
+                        studio, ORBIT, 0, Airframe.PROPELLER_AHEAD_M, Airframe.PROPELLER_ABOVE_M);
+        return differing(with, without, hub, 100);
+    }
+
+    @Test
+    void whichWayItPushesIsReadFromTheLeverElseTheBlades() {
+        assertEquals(-1, Propeller.direction(-40, Double.NaN));
+        assertEquals(0, Propeller.direction(2, -20));
+        assertEquals(1, Propeller.direction(40, -20));
+        assertEquals(-1, Propeller.direction(Double.NaN, -10));
+        assertEquals(0, Propeller.direction(Double.NaN, Double.NaN));
+    }
+
     private int rimOfPropeller(Studio studio, double t_s) {
         Pixels pixels = picture(studio, t_s, ORBIT);
         float[] rim =
