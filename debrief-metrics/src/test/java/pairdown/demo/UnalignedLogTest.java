@@ -157,6 +157,15 @@ class UnalignedLogTest {
     }
 
     @Test
+    void aLeadOnLocalTimeHasNoPairsAndItIsSaidWhatItLooksLike() throws Exception {
+        Track late = timed(log("lead.nmea").track(), Optional.of(Duration.ofHours(2)));
+        Debrief debrief = debrief(with("lead.nmea", late));
+        assertTrue(debrief.pairs().isEmpty());
+        String said = clock(debrief, "lead.nmea").warnings().toString();
+        assertTrue(said.contains("local time written as UTC (2 h 00 min ahead)"), said);
+    }
+
+    @Test
     void aLeadOnUtcIsNotDoubted() throws Exception {
         String said = clock(debrief(MADE.logs()), "lead.nmea").warnings().toString();
         assertFalse(said.contains("GPS time"), said);

@@ -46,10 +46,10 @@ public record ClockResult(
         return method != ClockMethod.NONE;
     }
 
-    /** The same, its clock known less well against other logs, with the reason. */
-    ClockResult doubted(double by_s, String why) {
+    /** The same, its clock known less well against other logs, with the reasons. */
+    ClockResult doubted(double by_s, List<String> why) {
         List<String> words = new ArrayList<>(warnings);
-        words.add(why);
+        words.addAll(why);
         return new ClockResult(
                 participant,
                 file,

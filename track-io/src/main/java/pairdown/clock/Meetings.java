@@ -8,9 +8,9 @@ import pairdown.time.TimeAxis;
 
 /**
  * Doubts the time of a lead that rode with nobody where it meets no flyer as told, but would meet
- * one if its times were GPS time written as UTC, or had the leap seconds taken off twice. No ride
- * tests such a clock, and a flyer elsewhere at that hour does not fall beside another's path with
- * its speed for seconds. It is not shifted: that is a person's to say.
+ * one if its times were GPS time or local time written as UTC. No ride tests such a clock, and a
+ * flyer elsewhere at that hour does not fall beside another's path with its speed for seconds. It
+ * is not shifted: that is a person's to say.
  */
 final class Meetings {
     /** Level distance of two that meet (m), and of two that surely do not. */
@@ -45,17 +45,24 @@ final class Meetings {
         for (Mover lead : movers) {
             ClockResult r = results.get(lead.index());
             if (lead.role() == Role.LEAD && r.method() == ClockMethod.GNSS_TIME) {
-                error_s(lead)
-                        .ifPresent(e -> out.set(lead.index(), r.doubted(Math.abs(e), words(e))));
+                OptionalDouble error_s = error_s(lead);
+                if (error_s.isPresent()) {
+                    double e = error_s.getAsDouble();
+                    out.set(lead.index(), r.doubted(Math.abs(e), words(e)));
+                }
             }
         }
         return out;
     }
 
-    private static String words(double error_s) {
-        return "as told it flies past every flyer, but "
-                + Told.seconds(error_s)
-                + " would bring it beside one: GPS time and UTC mixed up? pin its clock by hand";
+    private static List<String> words(double error_s) {
+        List<String> words = new ArrayList<>();
+        words.add(
+                "as told it flies past every flyer, but "
+                        + Told.seconds(error_s)
+                        + " would bring it beside one: if so, pin its clock by hand");
+        Told.words(error_s).ifPresent(words::add);
+        return words;
     }
 
     private OptionalDouble error_s(Mover lead) {
@@ -63,7 +70,7 @@ final class Meetings {
         if (flyers.stream().anyMatch(f -> meeting(lead, f, 0).nearest_m < APART_M)) {
             return OptionalDouble.empty();
         }
-        for (double error_s : new double[] {-RideSearch.GPS_AHEAD_S, RideSearch.GPS_AHEAD_S}) {
+        for (double error_s : RideSearch.candidates()) {
             if (flyers.stream().anyMatch(f -> meeting(lead, f, error_s).together_s >= LEAST_S)) {
                 return OptionalDouble.of(error_s);
             }

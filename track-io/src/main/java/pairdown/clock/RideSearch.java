@@ -128,8 +128,8 @@ final class RideSearch {
                 .findFirst();
     }
 
-    /** Whole quarters of an hour to both sides and the GPS–UTC difference. */
-    private static List<Double> candidates() {
+    /** Usual errors: whole quarters of an hour to both sides and the GPS–UTC difference. */
+    static List<Double> candidates() {
         List<Double> out = new ArrayList<>(List.of(-GPS_AHEAD_S, GPS_AHEAD_S));
         for (double s = QUARTER_S; s <= FARTHEST_ZONE_S; s += QUARTER_S) {
             out.add(-s);
