@@ -186,10 +186,14 @@ final class HappenedRows {
 
     private Row episode(Board board, Episode episode) {
         List<String> said = new ArrayList<>();
-        said.add(
-                String.join(
-                        ", ",
-                        episode.signs().stream().map(s -> words.get("sign." + s.key())).toList()));
+        if (episode.why().isBlank()) {
+            said.add(
+                    String.join(
+                            ", ",
+                            episode.signs().stream()
+                                    .map(s -> words.get("sign." + s.key()))
+                                    .toList()));
+        }
         episode.precededBy().ifPresent(l -> said.add(link("tail.preceded", l)));
         episode.endedAfter().ifPresent(l -> said.add(link("tail.ended", l)));
         if (!episode.why().isBlank()) {
@@ -218,13 +222,7 @@ final class HappenedRows {
 
     private Row change(Board board, PowerChange change) {
         String way = change.towardReverse() ? "tail.reverse" : "tail.forward";
-        return Row.about(
-                        -1,
-                        words.get(
-                                "tail.moved." + change.channel().key(),
-                                figure(change, change.from()),
-                                figure(change, change.to())),
-                        clock(board, change.time_s()))
+        return Row.about(-1, moved(change), clock(board, change.time_s()))
                 .saying(List.of(words.get(change.episode().isPresent() ? way + "-episode" : way)))
                 .doing(new Command(Action.SEEK, change.time_s()), false);
     }
@@ -236,18 +234,14 @@ final class HappenedRows {
     }
 
     private String link(String key, Episode.Link link) {
-        PowerChange change = link.change();
-        return words.get(
-                key,
-                channelName(change),
-                figure(change, change.from()),
-                figure(change, change.to()),
-                figures.text(Measure.DURATION, link.lag_s()));
+        return words.get(key, moved(link.change()), figures.text(Measure.DURATION, link.lag_s()));
     }
 
-    private String channelName(PowerChange change) {
-        String key = "moved." + change.channel().key();
-        return words.has(key) ? words.get(key) : change.channel().key();
+    private String moved(PowerChange change) {
+        return words.get(
+                "tail.moved." + change.channel().key(),
+                figure(change, change.from()),
+                figure(change, change.to()));
     }
 
     List<Row> marks(Board board, Desk desk, Keymap keys) {

@@ -2,6 +2,7 @@ package pairdown.panel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import pairdown.attempt.MatchedSettings;
 import pairdown.debrief.Debrief;
 import pairdown.pair.PairDebrief;
@@ -14,11 +15,13 @@ import pairdown.words.Words;
 
 /** The strips of what a flyer is against the lead: gap, closure, rates. */
 final class PairStrips {
-    /** A gap strip that showed more would flatten what matters (m). */
+    /** A gap strip that showed more would flatten what matters, without a gate (m). */
     private static final double FAR_M = 100;
 
-    /** Likewise in gates. */
+    /** With one, likewise, in gates, but never less than the way onto the nearest of them (m). */
     private static final double FAR_GATES = 5;
+
+    private static final double LEAST_FAR_M = 40;
 
     /**
      * Colours and shapes of the three axes begin here, at those that participants get last: an axis
@@ -60,11 +63,16 @@ final class PairStrips {
                 0,
                 10,
                 0,
-                Math.max(FAR_M, FAR_GATES * debrief.attempt().gate_m().orElse(0)),
+                far_m(),
                 curves,
                 gate,
                 List.of(),
                 whyNoPair());
+    }
+
+    private double far_m() {
+        OptionalDouble gate_m = debrief.attempt().gate_m();
+        return gate_m.isPresent() ? Math.max(LEAST_FAR_M, FAR_GATES * gate_m.getAsDouble()) : FAR_M;
     }
 
     StripData closure() {

@@ -57,12 +57,19 @@ final class StripPainter {
         return area.y() + row * rowHeight();
     }
 
-    /** The kind in the n-th row shown, skipping hidden ones; past the end the last answer is -1. */
-    private static int kindAt(Desk desk, int row) {
+    /**
+     * The kind in the n-th row shown, skipping hidden ones; what an attempt has nothing for comes
+     * last. Past the end the answer is -1.
+     */
+    private static int kindAt(Board board, Desk desk, int row) {
         int wanted = desk.stripScroll() + row;
-        for (int i = 0; i < KINDS.length; i++) {
-            if (desk.settings().strips().contains(KINDS[i]) && wanted-- == 0) {
-                return i;
+        for (int pass = 0; pass < 2; pass++) {
+            for (int i = 0; i < KINDS.length; i++) {
+                boolean isEmpty = board.strips().get(KINDS[i]).isEmpty();
+                boolean isNow = isEmpty == (pass == 1);
+                if (isNow && desk.settings().strips().contains(KINDS[i]) && wanted-- == 0) {
+                    return i;
+                }
             }
         }
         return -1;
@@ -75,7 +82,7 @@ final class StripPainter {
         double from_s = board.windowStart_s(desk);
         double to_s = board.windowEnd_s(desk);
         for (int row = 0; row < rowCount; row++) {
-            int kind = kindAt(desk, row);
+            int kind = kindAt(board, desk, row);
             if (kind >= 0) {
                 rows.paint(
                         sheet,
@@ -133,14 +140,18 @@ final class StripPainter {
                             sheet.palette().grid());
             Line line = sheet.line();
             sheet.figures().addClock(line, board.debrief().axis(), t_s);
-            sheet.text(
-                    line.subSequence(0, step_s < 1 ? 12 : 8),
-                    px,
-                    y,
-                    Face.FIGURES,
-                    sheet.sizes().small(),
-                    Align.CENTRE,
-                    sheet.palette().inkSoft());
+            CharSequence label = line.subSequence(0, step_s < 1 ? 12 : 8);
+            float half = sheet.width(label, Face.FIGURES, sheet.sizes().small()) / 2;
+            if (px + half <= plot.right()) {
+                sheet.text(
+                        label,
+                        px,
+                        y,
+                        Face.FIGURES,
+                        sheet.sizes().small(),
+                        Align.CENTRE,
+                        sheet.palette().inkSoft());
+            }
         }
     }
 
@@ -163,7 +174,7 @@ final class StripPainter {
                             sheet.palette().now());
         }
         for (int row = 0; row < rowCount; row++) {
-            int kind = kindAt(desk, row);
+            int kind = kindAt(board, desk, row);
             if (kind >= 0) {
                 values.paint(
                         sheet,

@@ -27,6 +27,8 @@ final class NamedColours {
     /** The places that suit a word, the best first. */
     private static final Map<String, List<Integer>> SUITING =
             Map.ofEntries(
+                    // One colour in all attempts, whoever flew in them.
+                    Map.entry("lead", List.of(RED)),
                     Map.entry("blue", List.of(BLUE, SKY)),
                     Map.entry("navy", List.of(BLUE)),
                     Map.entry("cobalt", List.of(BLUE)),

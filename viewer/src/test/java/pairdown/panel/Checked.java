@@ -93,6 +93,25 @@ final class Checked {
                 List.of("no wind was known: no airspeed for amber"));
     }
 
+    /** The same of a lead that nobody joined. */
+    static Debrief withoutPairs(Debrief d) {
+        return new Debrief(
+                d.attempt(),
+                d.axis(),
+                d.frame(),
+                d.span(),
+                d.clock(),
+                d.heights(),
+                d.quality(),
+                d.wind(),
+                d.participants(),
+                d.events(),
+                List.of(),
+                d.tailControl(),
+                d.safety(),
+                d.notes());
+    }
+
     private static ClockResult clock(String who, String file, double offset_s, ClockMethod method) {
         return new ClockResult(
                 who,

@@ -158,6 +158,15 @@ class PanelsTest {
     }
 
     @Test
+    void whatAnAttemptHasNothingForComesAfterTheOtherStrips() {
+        Recording alone = Recording.of(Checked.withoutPairs(RECORDING.debrief()));
+        panels.show(new Board(alone, Words.of(Locale.ENGLISH)), view, operator);
+        draw(new Moment(alone));
+        assertTrue(canvas.says("Power"));
+        assertFalse(canvas.says("No lead and flyer to compare."));
+    }
+
+    @Test
     void noTextIsWiderThanTheWindow() {
         for (PanelKind panel : PanelKind.values()) {
             desk.settings(desk.settings().withToggled(panel));

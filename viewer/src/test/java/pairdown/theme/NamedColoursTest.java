@@ -33,8 +33,15 @@ class NamedColoursTest {
 
     @Test
     void withoutColoursInNamesNothingChanges() {
-        List<String> names = List.of("lead", "one", "two", "redwood");
+        List<String> names = List.of("ship", "one", "two", "redwood");
         assertEquals(Palette.DARK.participants(), Palette.DARK.forNames(names).participants());
+    }
+
+    @Test
+    void theLeadLooksTheSameInEveryAttempt() {
+        int alone = Palette.LIGHT.forNames(List.of("lead")).participant(0);
+        assertEquals(alone, Palette.LIGHT.forNames(List.of("lead", "blue")).participant(0));
+        assertEquals(alone, Palette.LIGHT.forNames(List.of("one", "two", "lead")).participant(2));
     }
 
     @Test
