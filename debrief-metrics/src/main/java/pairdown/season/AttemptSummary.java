@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pairdown.attempt.Target;
+import pairdown.tail.TailSummary;
 
 /**
  * What a season needs of one attempt: small, and kept in the cache as it stands.
@@ -17,6 +18,7 @@ import pairdown.attempt.Target;
  * @param closureExceedances stretches of closing faster than the limit, over all flyers
  * @param exceeded limits exceeded by anyone, by name
  * @param exceededByLead those of them that the lead exceeded
+ * @param tail power and tail of the lead; empty where not logged
  * @param segments steady stretches of every machine
  */
 public record AttemptSummary(
@@ -32,6 +34,7 @@ public record AttemptSummary(
         List<String> exceeded,
         List<String> exceededByLead,
         Optional<Target> target,
+        Optional<TailSummary> tail,
         List<SteadySegment> segments) {
     public AttemptSummary {
         flyers = List.copyOf(flyers);
@@ -53,6 +56,7 @@ public record AttemptSummary(
                 0,
                 List.of(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty(),
                 List.of());
     }

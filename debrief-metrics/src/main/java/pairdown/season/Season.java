@@ -2,6 +2,8 @@ package pairdown.season;
 
 import java.util.List;
 import java.util.Optional;
+import pairdown.tail.TailSeason;
+import pairdown.tail.TailSettings;
 
 /**
  * What all attempts below a folder say together.
@@ -10,6 +12,7 @@ import java.util.Optional;
  * @param attempts all of them, usable or not, in order of time, those without a time last
  * @param repeatabilities one for each configuration in which the lead dived, the latest dive's
  *     first
+ * @param tails power and tail over the attempts, one for each lead aircraft
  * @param criteria the team's own for the next step, met or not met
  * @param notes what was read over, in words
  * @param madeFrom differs whenever attempts, criteria, settings or program do; empty where unknown
@@ -20,12 +23,14 @@ public record Season(
         Ladder ladder,
         List<Repeatability> repeatabilities,
         Envelope envelope,
+        List<TailSeason> tails,
         List<Criterion> criteria,
         List<String> notes,
         String madeFrom) {
     public Season {
         attempts = List.copyOf(attempts);
         repeatabilities = List.copyOf(repeatabilities);
+        tails = List.copyOf(tails);
         criteria = List.copyOf(criteria);
         notes = List.copyOf(notes);
     }
@@ -57,6 +62,9 @@ public record Season(
                 Ladder.of(usable, settings),
                 Repeatability.byConfiguration(usable, settings),
                 Envelope.of(usable, settings),
+                TailSeason.of(
+                        usable.stream().flatMap(a -> a.tail().stream()).toList(),
+                        TailSettings.DEFAULT),
                 criteria.judge(usable),
                 notes,
                 "");
@@ -64,6 +72,14 @@ public record Season(
 
     Season madeFrom(String content) {
         return new Season(
-                title, attempts, ladder, repeatabilities, envelope, criteria, notes, content);
+                title,
+                attempts,
+                ladder,
+                repeatabilities,
+                envelope,
+                tails,
+                criteria,
+                notes,
+                content);
     }
 }

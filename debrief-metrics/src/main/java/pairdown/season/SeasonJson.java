@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import pairdown.debrief.JsonValues;
+import pairdown.debrief.TailTablesJson;
 import pairdown.season.AttemptSummary.Dive;
 import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.season.AttemptSummary.Spread;
@@ -14,6 +15,7 @@ import pairdown.season.Ladder.Trend;
 import pairdown.season.Repeatability.Run;
 import pairdown.stats.IndividualsChart;
 import pairdown.stats.Survival;
+import pairdown.tail.TailSeason;
 import pairdown.time.TimeAxis;
 
 /**
@@ -38,6 +40,10 @@ import pairdown.time.TimeAxis;
  *       overlaps} by the lead's configuration and flyer, {@code gap} in steps of 2 m/s and 1 m/s,
  *       {@code target}, and {@code missingForce_N} with its 95 % interval: that of the
  *       configuration that lacks least, all of them under {@code byConfiguration}.
+ *   <li>{@code tails}: for each lead its {@code episodes}, {@code changeTable}, {@code
+ *       stretchTable}, {@code averages}, {@code precededLag}, {@code endedLag} and {@code
+ *       forwardThenRestored} as in {@code debrief.json}, over all its attempts; Tc′ by the drag of
+ *       {@code idle_s} seconds at idle in all of them.
  *   <li>{@code criteria}: the team's own, met or not, with the evidence.
  * </ul>
  */
@@ -58,6 +64,8 @@ public final class SeasonJson {
         ArrayNode flyers = root.putObject("ladder").putArray("flyers");
         season.ladder().flyers().forEach(f -> ladder(flyers.addObject(), f));
         new EnvelopeJson(VALUES).write(root.putObject("envelope"), season.envelope());
+        ArrayNode tails = root.putArray("tails");
+        season.tails().forEach(t -> tail(tails.addObject(), t));
         ArrayNode criteria = root.putArray("criteria");
         for (Criterion c : season.criteria()) {
             criteria.addObject()
@@ -67,6 +75,20 @@ public final class SeasonJson {
         }
         VALUES.words(root, "notes", season.notes());
         return root;
+    }
+
+    private static void tail(ObjectNode o, TailSeason t) {
+        o.put("participant", t.participant()).put("attempts", t.attempts());
+        o.put("episodes", t.episodes());
+        VALUES.put(o, "idle_s", t.idle_s());
+        TailTablesJson tables = new TailTablesJson(VALUES);
+        t.changeTable().ifPresent(c -> tables.table(o.putObject("changeTable"), c));
+        t.stretchTable().ifPresent(c -> tables.table(o.putObject("stretchTable"), c));
+        ArrayNode averages = o.putArray("averages");
+        t.averages().forEach(a -> tables.average(averages.addObject(), a));
+        tables.lags(o, "precededLag", t.precededLag());
+        tables.lags(o, "endedLag", t.endedLag());
+        tables.restored(o, t.forwardThenRestored());
     }
 
     private static void attempt(ObjectNode o, AttemptSummary a) {

@@ -17,6 +17,7 @@ import pairdown.safety.Finding;
 import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.season.AttemptSummary.Spread;
 import pairdown.tail.TailControl;
+import pairdown.tail.TailSummary;
 import pairdown.units.Estimate;
 
 /** Makes the summary of an attempt from its debrief. */
@@ -41,6 +42,7 @@ final class Summariser {
                 exceeded(d, f -> true),
                 exceeded(d, f -> d.lead().filter(l -> l.id().equals(f.participant())).isPresent()),
                 d.attempt().target(),
+                d.tailControl().filter(TailControl::tellsEpisodes).map(TailSummary::of),
                 new SteadySegments(settings).of(d));
     }
 

@@ -51,6 +51,17 @@ public record EventAverage(
         for (TailControl t : attempts) {
             t.figure(figure).ifPresent(s -> add(curves, s, t, towardReverse, settings));
         }
+        return of(figure, towardReverse, curves, settings);
+    }
+
+    /** Of curves made by {@link #about}; those with no level before the change don't count. */
+    static EventAverage of(
+            String figure,
+            boolean towardReverse,
+            List<double[]> about,
+            TailSettings.Review settings) {
+        List<double[]> curves =
+                about.stream().filter(c -> Double.isFinite(before(c, settings))).toList();
         return new EventAverage(
                 figure,
                 towardReverse,
@@ -72,21 +83,20 @@ public record EventAverage(
             if (!counts) {
                 continue;
             }
-            double[] curve = about(series, change.time_s(), settings);
-            if (Double.isFinite(before(curve, settings))) {
-                curves.add(curve);
-            }
+            curves.add(about(series, change.time_s(), settings));
         }
     }
 
-    private static double[] about(Series series, double time_s, TailSettings.Review settings) {
+    /** A figure at the steps about an instant, to a thousandth. */
+    static double[] about(Series series, double time_s, TailSettings.Review settings) {
         double step_s = settings.averageStep_s();
         int points =
                 (int) Math.round((settings.averageBefore_s() + settings.averageAfter_s()) / step_s)
                         + 1;
         double[] curve = new double[points];
         for (int i = 0; i < points; i++) {
-            curve[i] = series.at(time_s - settings.averageBefore_s() + i * step_s);
+            double value = series.at(time_s - settings.averageBefore_s() + i * step_s);
+            curve[i] = Math.rint(1000 * value) / 1000;
         }
         return curve;
     }

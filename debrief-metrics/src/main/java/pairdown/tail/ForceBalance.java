@@ -13,6 +13,7 @@ import pairdown.track.Channel;
  * D_idle(V), Tc′ = T_rev/(q·A), with γ positive down, A the propeller's disc.
  *
  * @param share W-normalised sum of all retarding forces, sin γ − V̇/g
+ * @param weight_N by the mass that was given, else the usual one
  * @param force_N beyond idle; NaN without idle drag
  * @param coefficient Tc′
  * @param coefficientSigma one standard deviation of Tc′
@@ -23,6 +24,7 @@ import pairdown.track.Channel;
 @SuppressWarnings("ArrayRecordComponent")
 record ForceBalance(
         double[] share,
+        double weight_N,
         double[] force_N,
         double[] coefficient,
         double[] coefficientSigma,
@@ -40,7 +42,8 @@ record ForceBalance(
         List<String> notes = new ArrayList<>();
         double[] nothing = Signals.nothing(n);
         if (!air.hasPath()) {
-            return new ForceBalance(share, nothing, nothing, nothing, Optional.empty(), notes);
+            return new ForceBalance(
+                    share, Double.NaN, nothing, nothing, nothing, Optional.empty(), notes);
         }
         TailSettings.Force force = input.settings().force();
         double mass_kg = input.aircraft().mass_kg().orElse(force.usualMass_kg());
@@ -48,7 +51,7 @@ record ForceBalance(
         Optional<IdleEvidence> own = IdleFit.of(signals, air, share, weight_N, input.settings());
         Optional<IdleDrag> idle = idle(own, input.aircraft().idle(), signals, notes);
         if (idle.isEmpty()) {
-            return new ForceBalance(share, nothing, nothing, nothing, own, notes);
+            return new ForceBalance(share, weight_N, nothing, nothing, nothing, own, notes);
         }
         if (input.aircraft().mass_kg().isEmpty()) {
             notes.add(
@@ -95,7 +98,7 @@ record ForceBalance(
             double weight_N) {
         ForceBalance balance(Optional<IdleEvidence> own, List<String> notes) {
             TailSettings.Force settings = input.settings().force();
-            double disc_m2 = Math.PI * settings.discDiameter_m() * settings.discDiameter_m() / 4;
+            double disc_m2 = settings.disc_m2();
             double[] flap = signals.column(Channel.FLAP);
             int n = share.length;
             double[] force_N = new double[n];
@@ -120,7 +123,7 @@ record ForceBalance(
             if (otherFlap) {
                 notes.add("the flap was set in reverse as never at idle: Tc′ there is uncertain");
             }
-            return new ForceBalance(share, force_N, coefficient, sigma, own, notes);
+            return new ForceBalance(share, weight_N, force_N, coefficient, sigma, own, notes);
         }
 
         private double lift_m2(int i) {

@@ -61,7 +61,10 @@ public record IdleDrag(RealMatrix mean, RealMatrix covariance, Met met) {
      * @param liftOverPressure_m2 what the wing carries over q
      */
     public double area_m2(double flap_deg, double liftOverPressure_m2) {
-        double[] terms = terms(flap_deg, liftOverPressure_m2);
+        return area_m2(terms(flap_deg, liftOverPressure_m2));
+    }
+
+    double area_m2(double[] terms) {
         double sum = 0;
         for (int i = 0; i < TERMS; i++) {
             sum += terms[i] * mean.getEntry(i, 0);

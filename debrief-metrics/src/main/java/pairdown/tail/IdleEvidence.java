@@ -1,5 +1,7 @@
 package pairdown.tail;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
@@ -47,6 +49,46 @@ public record IdleEvidence(RealMatrix normal, RealMatrix right, IdleDrag.Met met
     public IdleEvidence and(IdleEvidence other) {
         return new IdleEvidence(
                 normal.add(other.normal), right.add(other.right), met.and(other.met));
+    }
+
+    /** All of it as plain numbers, to be kept in a file. */
+    List<Double> numbers() {
+        List<Double> all = new ArrayList<>();
+        for (int i = 0; i < IdleDrag.TERMS; i++) {
+            for (int j = 0; j < IdleDrag.TERMS; j++) {
+                all.add(normal.getEntry(i, j));
+            }
+            all.add(right.getEntry(i, 0));
+        }
+        all.addAll(
+                List.of(
+                        met.lowest_mps(),
+                        met.highest_mps(),
+                        met.lowestFlap_deg(),
+                        met.highestFlap_deg(),
+                        met.duration_s()));
+        return all;
+    }
+
+    static IdleEvidence of(List<Double> numbers) {
+        RealMatrix normal = new Array2DRowRealMatrix(IdleDrag.TERMS, IdleDrag.TERMS);
+        RealMatrix right = new Array2DRowRealMatrix(IdleDrag.TERMS, 1);
+        int k = 0;
+        for (int i = 0; i < IdleDrag.TERMS; i++) {
+            for (int j = 0; j < IdleDrag.TERMS; j++) {
+                normal.setEntry(i, j, numbers.get(k++));
+            }
+            right.setEntry(i, 0, numbers.get(k++));
+        }
+        return new IdleEvidence(
+                normal,
+                right,
+                new IdleDrag.Met(
+                        numbers.get(k),
+                        numbers.get(k + 1),
+                        numbers.get(k + 2),
+                        numbers.get(k + 3),
+                        numbers.get(k + 4)));
     }
 
     /** The drag by this evidence and by what is usual. */

@@ -16,6 +16,16 @@ import pairdown.stats.TwoByTwo;
  */
 public record PowerTable(
         String unit, TwoByTwo counts, double oddsRatio, Interval interval, double probability) {
+    /** What is counted over power changes. */
+    static final String CHANGES =
+            "power changes in the dives, towards reverse or forward; followed by an episode's start"
+                    + " within the pairing time, or not";
+
+    /** What is counted over time. */
+    static final String STRETCHES =
+            "stretches of the dives as long as the pairing time, with or without a move towards"
+                    + " reverse shortly before; with an episode's start, or not";
+
     static PowerTable of(String unit, TwoByTwo counts, double confidence) {
         return new PowerTable(
                 unit,

@@ -9,6 +9,8 @@ import pairdown.stats.Proportion;
 import pairdown.stats.Robust;
 import pairdown.stats.TwoByTwo;
 import pairdown.time.Span;
+import pairdown.track.Channel;
+import pairdown.track.Series;
 
 /** Makes the pilot's tables and averages from what the analysis found. */
 final class Reviewer {
@@ -46,6 +48,7 @@ final class Reviewer {
                         changeTable(bare),
                         stretchTable(bare),
                         averages(bare),
+                        curves(bare),
                         // Without reverse there is nothing for effectiveness to follow.
                         judge.filter(e -> e.standing().isPresent())
                                 .flatMap(
@@ -82,10 +85,7 @@ final class Reviewer {
                 n[c.towardReverse() ? 0 : 1][followed ? 0 : 1]++;
             }
         }
-        return table(
-                "power changes in the dives, towards reverse or forward; followed by an"
-                        + " episode's start within the pairing time, or not",
-                n);
+        return table(PowerTable.CHANGES, n);
     }
 
     private Optional<PowerTable> stretchTable(TailControl t) {
@@ -107,10 +107,7 @@ final class Reviewer {
                 n[moved ? 0 : 1][starts(t, s, length_s) ? 0 : 1]++;
             }
         }
-        return table(
-                "stretches of the dives as long as the pairing time, with or without a move"
-                        + " towards reverse shortly before; with an episode's start, or not",
-                n);
+        return table(PowerTable.STRETCHES, n);
     }
 
     private Optional<PowerTable> table(String unit, int[][] n) {
@@ -148,6 +145,36 @@ final class Reviewer {
             }
         }
         return averages;
+    }
+
+    private List<PowerCurve> curves(TailControl t) {
+        Grid grid = flight.signals().grid();
+        double[] q_Pa = flight.air().dynamicPressure_Pa();
+        double[] flap = flight.signals().column(Channel.FLAP);
+        double disc_m2 = input.settings().force().disc_m2();
+        double[] whole = new double[grid.size()];
+        for (int i = 0; i < whole.length; i++) {
+            whole[i] =
+                    flight.balance().weight_N() * flight.balance().share()[i] / (q_Pa[i] * disc_m2);
+        }
+        double[] ratio = judge.map(Effectiveness::ratio).orElse(Signals.nothing(grid.size()));
+        Series effectiveness = grid.series(ratio);
+        Series force = grid.series(whole);
+        List<PowerCurve> curves = new ArrayList<>();
+        for (PowerChange c : t.powerChanges()) {
+            if (inDive(c.time_s())) {
+                int at = grid.place(c.time_s());
+                double sine = flight.air().sinePath()[at];
+                double lift_N = flight.balance().weight_N() * Math.sqrt(1 - sine * sine);
+                curves.add(
+                        new PowerCurve(
+                                c.towardReverse(),
+                                EventAverage.about(effectiveness, c.time_s(), settings),
+                                EventAverage.about(force, c.time_s(), settings),
+                                IdleDrag.terms(flap[at], lift_N / q_Pa[at])));
+            }
+        }
+        return curves;
     }
 
     private interface LinkOf {

@@ -16,6 +16,7 @@ import pairdown.time.Span;
  * @param stretchTable stretches of the descents with and without a move towards reverse before
  *     them, against an episode's start in them: the base rate
  * @param averages figures averaged about all power changes of one direction
+ * @param curves what went into them, one a power change in the dives
  * @param lag of effectiveness behind the retarding coefficient, over all descents
  * @param precededLag from the preceding move towards reverse to the start, over the episodes
  * @param endedLag from the forward move to the end, over the episodes
@@ -30,6 +31,7 @@ public record TailReview(
         Optional<PowerTable> changeTable,
         Optional<PowerTable> stretchTable,
         List<EventAverage> averages,
+        List<PowerCurve> curves,
         Optional<LagEstimate> lag,
         Optional<LagSummary> precededLag,
         Optional<LagSummary> endedLag,
@@ -47,6 +49,7 @@ public record TailReview(
                     Optional.empty(),
                     Optional.empty(),
                     List.of(),
+                    List.of(),
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
@@ -57,6 +60,7 @@ public record TailReview(
         dives = List.copyOf(dives);
         sequences = List.copyOf(sequences);
         averages = List.copyOf(averages);
+        curves = List.copyOf(curves);
         map = List.copyOf(map);
     }
 
@@ -68,6 +72,7 @@ public record TailReview(
                 changeTable,
                 stretchTable,
                 averages,
+                curves,
                 lag,
                 precededLag,
                 endedLag,

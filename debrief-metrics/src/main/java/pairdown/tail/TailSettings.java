@@ -75,6 +75,11 @@ public record TailSettings(
             double massSigma,
             double usualMass_kg,
             double usualMassSigma) {
+        /** The propeller disc's area. */
+        double disc_m2() {
+            return Math.PI * discDiameter_m * discDiameter_m / 4;
+        }
+
         public static final Force DEFAULT =
                 new Force(2.8, 3, 1.5, 1, 2, 1.5, 8, 0.03, 1.2, 0.4, 0.3, 0.03, 2300, 0.25);
     }

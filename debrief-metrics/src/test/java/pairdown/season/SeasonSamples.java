@@ -68,6 +68,7 @@ final class SeasonSamples {
                 exceeded,
                 exceededByLead,
                 s.target(),
+                s.tail(),
                 s.segments());
     }
 
@@ -95,6 +96,7 @@ final class SeasonSamples {
                 List.of(),
                 List.of(),
                 Optional.of(TARGET),
+                Optional.empty(),
                 segments);
     }
 

@@ -143,6 +143,7 @@ public final class SyntheticSeason {
                         exceedances > 0 ? List.of("closure") : List.of(),
                         List.of(),
                         Optional.of(TARGET),
+                        Optional.empty(),
                         segments(!flyers.isEmpty())));
     }
 
@@ -193,6 +194,7 @@ public final class SyntheticSeason {
                 0,
                 List.of(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty(),
                 List.of());
     }
