@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,20 +40,71 @@ class WrittenFilesTest {
                     "gpx-ride.gpx"
                 }) {
             Track track = TestLogs.read(TestLogs.reference(log));
-            Track back = TestLogs.read(TestLogs.written(track, format));
-            assertEquals(format, back.report().format());
-            assertEquals(track.size(), back.size(), log);
-            for (int row = 0; row < track.size(); row++) {
-                assertEquals(time_s(track, row), time_s(back, row), s);
-                assertEquals(
-                        track.value(Channel.LATITUDE, row), back.value(Channel.LATITUDE, row), deg);
-                assertEquals(
-                        track.value(Channel.LONGITUDE, row),
-                        back.value(Channel.LONGITUDE, row),
-                        deg);
-                assertEquals(EllipsoidHeight.of(track, row), EllipsoidHeight.of(back, row), m);
-            }
+            assertReadsBackEqual(track, format, deg, m, s);
         }
+    }
+
+    private static void assertReadsBackEqual(
+            Track track, String format, double deg, double m, double s) throws Exception {
+        Track back = TestLogs.read(TestLogs.written(track, format));
+        String log = track.report().file() + " as " + format;
+        assertEquals(format, back.report().format());
+        assertEquals(track.size(), back.size(), log);
+        assertEquals(0, back.report().skippedCount(), log);
+        for (int row = 0; row < track.size(); row++) {
+            assertEquals(time_s(track, row), time_s(back, row), s, log);
+            assertEquals(
+                    track.value(Channel.LATITUDE, row), back.value(Channel.LATITUDE, row), deg);
+            double east = track.value(Channel.LONGITUDE, row) - back.value(Channel.LONGITUDE, row);
+            assertEquals(0, Math.IEEEremainder(east, 360), deg, log);
+            assertEquals(EllipsoidHeight.of(track, row), EllipsoidHeight.of(back, row), m, log);
+        }
+    }
+
+    /** Each side of the world, no heights or some, below sea level, several flights, a new year. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "33.1234567 -117.7654321 3000",
+                "-17.5 179.9995 900",
+                "-24.5 15.5 -",
+                "31.5 35.4 -390",
+                "89.99995 -0.00001 4",
+                "0 0.00001 1"
+            })
+    void oddLogsAreWrittenByThePublishedRulesAndReadBackEqual(String first) throws Exception {
+        Track track = TestLogs.read(oddLog(first.split(" ")));
+        assertTrue(track.size() > 9, first);
+        XmlSchemas.requireGpx(TestLogs.written(track, "gpx"));
+        XmlSchemas.requireKml(TestLogs.written(track, "kml"));
+        assertEquals(track.size(), GeoJsonRules.require(TestLogs.written(track, "geojson")));
+        assertEquals(track.size(), IgcGrammar.require(TestLogs.written(track, "igc")));
+        for (String format : new String[] {"gpx", "kml", "geojson", "csv"}) {
+            assertReadsBackEqual(track, format, 1e-9, 6e-4, 1e-6);
+        }
+        assertReadsBackEqual(track, "igc", 1e-7, 1.01, 1e-3);
+    }
+
+    /** Two flights of five fixes, the first over the new year, each third height missing. */
+    private static String[] oddLog(String... first) {
+        List<String> lines = new ArrayList<>(List.of("time,lat,lon,alt msl (m)"));
+        for (int i = 0; i < 10; i++) {
+            Instant t = Instant.parse("2031-12-31T23:59:58Z").plusSeconds(i < 5 ? i : 9000 + i);
+            double lon = Double.parseDouble(first[1]) + i * 1.1e-4;
+            String height =
+                    first[2].equals("-") || i % 3 == 2
+                            ? ""
+                            : "" + (Double.parseDouble(first[2]) - i * 1.7);
+            lines.add(
+                    String.format(
+                            Locale.ROOT,
+                            "%s,%.7f,%.7f,%s",
+                            t,
+                            Double.parseDouble(first[0]) + i * 1e-6,
+                            lon > 180 ? lon - 360 : lon,
+                            height));
+        }
+        return lines.toArray(String[]::new);
     }
 
     private static double time_s(Track track, int row) {

@@ -107,6 +107,9 @@ final class InspectionText {
     }
 
     private static String heights(Inspection log) {
+        if (!log.track().has(Channel.HEIGHT)) {
+            return "heights: none" + seaLevel(log.geoidSeparation_m().orElse(Double.NaN));
+        }
         HeightDatum datum = log.track().datum();
         String from =
                 switch (datum) {

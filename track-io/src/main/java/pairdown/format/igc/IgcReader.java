@@ -33,9 +33,11 @@ final class IgcReader {
     private List<IgcExtension> onData = List.of();
     private Optional<HeightDatum> datum = Optional.empty();
     private boolean pressureSeen;
+    private final FlatFixes flatFixes;
 
     IgcReader(LogSource source) {
         this.rows = new Rows(source, "igc", notes);
+        this.flatFixes = new FlatFixes(rows, notes);
     }
 
     Track read(ByteLines lines) throws IOException, UnusableInputException {
@@ -46,6 +48,7 @@ final class IgcReader {
                 record(lines);
             }
         }
+        flatFixes.settle();
         if (!pressureSeen) {
             rows.clearAll(Channel.PRESSURE_ALTITUDE);
         }
@@ -109,11 +112,7 @@ final class IgcReader {
         double pressure_m = height(a, b + 25);
         rows.set(Channel.PRESSURE_ALTITUDE, pressure_m);
         pressureSeen |= pressure_m != 0 && !Double.isNaN(pressure_m);
-        if (a[b + 24] == 'A') {
-            position(lines);
-        } else {
-            notes.skip(lines.number(), "fix marked not three-dimensional (V)");
-        }
+        position(lines, a[b + 24] != 'A');
         extras(lines, onFixes);
     }
 
@@ -121,15 +120,21 @@ final class IgcReader {
         return onFixes.stream().mapToInt(IgcExtension::to).max().orElse(B_LENGTH);
     }
 
-    private void position(ByteLines lines) {
+    private void position(ByteLines lines, boolean flat) {
         byte[] a = lines.bytes();
         int b = lines.from();
         double lat = IgcFix.degrees(a, b + 7, 2, further(lines, "LAD"));
         double lon = IgcFix.degrees(a, b + 15, 3, further(lines, "LOD"));
         boolean placed =
                 rows.position(a[b + 14] == 'S' ? -lat : lat, a[b + 23] == 'W' ? -lon : lon);
+        if (!placed) {
+            return;
+        }
+        flatFixes.placed(flat, lines.number());
         double height_m = height(a, b + 30);
-        if (placed && height_m != 0) {
+        if (flat) {
+            rows.set(Channel.FIX_TYPE, 2);
+        } else if (height_m != 0) {
             rows.set(Channel.HEIGHT, height_m);
         }
     }

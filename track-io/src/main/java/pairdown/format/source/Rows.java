@@ -137,11 +137,12 @@ public final class Rows {
     }
 
     /** Takes a value back. */
-    void clear(Channel channel, int row) {
+    public void clear(Channel channel, int row) {
         columns.clear(channel, row);
     }
 
-    void clearPosition(int row) {
+    /** Takes a place back, with its height. */
+    public void clearPosition(int row) {
         columns.clear(Channel.LATITUDE, row);
         columns.clear(Channel.LONGITUDE, row);
         columns.clear(Channel.HEIGHT, row);
