@@ -39,11 +39,19 @@ final class AircraftPhases {
         out.add(Phase.RUN_IN, Math.max(start_s, climbEnd_s), descent_s);
         descent.ifPresent(
                 r -> {
-                    double end_s = motion.time_s(r.to());
+                    double end_s = end_s(r);
                     out.add(Phase.DESCENT, descent_s, end_s);
                     out.add(Phase.RECOVERY, end_s, motion.end_s());
                 });
         return out.all();
+    }
+
+    /**
+     * A log that ends in a descent, but for the smoothing of its last seconds, shows no recovery.
+     */
+    private double end_s(Run descent) {
+        double end_s = motion.time_s(descent.to());
+        return motion.end_s() - end_s > BRIDGE_S ? end_s : motion.end_s();
     }
 
     /**

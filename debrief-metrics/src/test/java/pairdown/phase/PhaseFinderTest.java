@@ -65,18 +65,17 @@ class PhaseFinderTest {
         Phases p = PhaseFinder.find(List.of(ship), PhaseSettings.DEFAULTS);
         List<PhaseSpan> spans = p.of("ship");
         assertEquals(
-                List.of(Phase.CLIMB, Phase.RUN_IN, Phase.DESCENT, Phase.RECOVERY),
+                List.of(Phase.CLIMB, Phase.RUN_IN, Phase.DESCENT),
                 spans.stream().map(PhaseSpan::phase).toList());
         assertEquals(223, spans.get(1).span().start_s(), 8);
         assertEquals(264, spans.get(2).span().start_s(), 8);
     }
 
-    /** A dive at 18 m/s for a minute, then home at 7 m/s. */
-    @Test
-    void theWayHomeBelongsToTheRecovery() {
+    /** A dive at 18 m/s from 40 to 100 s, then home at 7 m/s. */
+    private static List<PhaseSpan> diving(double until_s) {
         Track.Builder rows = new Track.Builder();
         double height_m = 4000;
-        for (int i = 0; i < 900; i++) {
+        for (int i = 0; i < until_s * 5; i++) {
             double t_s = i / 5.0;
             double sink_mps = t_s < 40 ? 0 : t_s < 100 ? 18 : 7;
             height_m -= sink_mps / 5;
@@ -93,11 +92,23 @@ class PhaseFinderTest {
                         Optional.of(Instant.parse("2031-05-14T15:00:00Z")),
                         HeightDatum.ELLIPSOID,
                         LogReport.whole("a.csv", "csv"));
-        List<PhaseSpan> spans =
-                PhaseFinder.find(
-                                List.of(SyntheticJump.aligned("lead", Role.LEAD, track)),
-                                PhaseSettings.DEFAULTS)
-                        .of("lead");
+        return PhaseFinder.find(
+                        List.of(SyntheticJump.aligned("lead", Role.LEAD, track)),
+                        PhaseSettings.DEFAULTS)
+                .of("lead");
+    }
+
+    @Test
+    void aLogThatEndsInTheDiveShowsNoRecovery() {
+        List<PhaseSpan> spans = diving(80);
+        PhaseSpan last = spans.get(spans.size() - 1);
+        assertEquals(Phase.DESCENT, last.phase());
+        assertEquals(79.8, last.span().end_s(), 0.5);
+    }
+
+    @Test
+    void theWayHomeBelongsToTheRecovery() {
+        List<PhaseSpan> spans = diving(180);
         PhaseSpan descent =
                 spans.stream().filter(s -> s.phase() == Phase.DESCENT).findFirst().orElseThrow();
         assertEquals(40, descent.span().start_s(), 2);
