@@ -8,7 +8,6 @@ import org.knowm.xchart.XYChart;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.report.ReportModel.Chart;
-import pairdown.stats.Bootstrap;
 import pairdown.tail.Episode;
 import pairdown.tail.EventAverage;
 import pairdown.tail.TailControl;
@@ -173,38 +172,11 @@ final class PilotCharts {
             if (shown) {
                 String name = towardReverse ? "afterReverse" : "afterForward";
                 book.draw(
-                                average(a),
+                                AverageChart.of(a, words),
                                 "pilot-" + name,
                                 words.get("report.chart." + name, String.valueOf(a.changes())))
                         .ifPresent(charts::add);
             }
         }
-    }
-
-    private XYChart average(EventAverage a) {
-        XYChart chart =
-                ChartStyle.chart(
-                        ChartStyle.BROAD / 2,
-                        ChartStyle.LOW,
-                        words.get("report.axis.sinceMove"),
-                        words.get("report.axis.ratio"),
-                        words.locale());
-        Points mean = new Points();
-        Points outline = new Points();
-        List<Bootstrap.BandPoint> band = a.band();
-        for (int i = 0; i < band.size(); i++) {
-            mean.add(a.time_s(i), band.get(i).mean());
-            if (Double.isFinite(band.get(i).high())) {
-                outline.add(a.time_s(i), band.get(i).high());
-            }
-        }
-        for (int i = band.size() - 1; i >= 0; i--) {
-            if (Double.isFinite(band.get(i).low())) {
-                outline.add(a.time_s(i), band.get(i).low());
-            }
-        }
-        ChartStyle.line(chart, words.get("figure.effectiveness"), mean, 0);
-        ChartStyle.band(chart, words.get("report.pilot.bootstrap"), outline, 0);
-        return chart;
     }
 }

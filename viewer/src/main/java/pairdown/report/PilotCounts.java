@@ -8,42 +8,56 @@ import java.util.Optional;
 import pairdown.report.ReportModel.CountTable;
 import pairdown.report.ReportModel.EffectMap;
 import pairdown.report.ReportModel.EffectRow;
+import pairdown.stats.Proportion;
 import pairdown.tail.LagEstimate;
 import pairdown.tail.PowerTable;
 import pairdown.tail.TailControl;
 import pairdown.tail.TailReview;
+import pairdown.tail.TailSeason;
 import pairdown.words.Measure;
 import pairdown.words.Words;
 
 /** What followed what how often: lags, tables of counts, and the map of effectiveness. */
 final class PilotCounts {
-    private static final String AT = PilotPart.AT + "review/";
-
     private final Words words;
     private final Facts facts;
+    private final String at;
 
-    PilotCounts(Words words, Facts facts) {
+    /**
+     * @param at where in the result file the counts stand, '/' at its end
+     */
+    PilotCounts(Words words, Facts facts, String at) {
         this.words = words;
         this.facts = facts;
+        this.at = at;
     }
 
     List<Prose> follows(TailControl tail) {
         TailReview r = tail.review();
+        List<Prose> says =
+                new ArrayList<>(follows(r.precededLag(), r.endedLag(), r.forwardThenRestored()));
+        r.lag().ifPresent(l -> says.add(lag(l)));
+        return says;
+    }
+
+    List<Prose> follows(TailSeason t) {
+        return follows(t.precededLag(), t.endedLag(), t.forwardThenRestored());
+    }
+
+    private List<Prose> follows(
+            Optional<TailReview.LagSummary> preceded,
+            Optional<TailReview.LagSummary> ended,
+            Proportion restored) {
         List<Prose> says = new ArrayList<>();
-        r.precededLag().ifPresent(l -> says.add(lags("preceded", l, AT + "precededLag")));
-        r.endedLag().ifPresent(l -> says.add(lags("ended", l, AT + "endedLag")));
-        if (r.forwardThenRestored().trials() > 0) {
+        preceded.ifPresent(l -> says.add(lags("preceded", l, at + "precededLag")));
+        ended.ifPresent(l -> says.add(lags("ended", l, at + "endedLag")));
+        if (restored.trials() > 0) {
             says.add(
                     facts.prose(
                             "report.pilot.restored",
-                            count(
-                                    r.forwardThenRestored().successes(),
-                                    AT + "forwardThenRestored/successes"),
-                            count(
-                                    r.forwardThenRestored().trials(),
-                                    AT + "forwardThenRestored/trials")));
+                            count(restored.successes(), at + "forwardThenRestored/successes"),
+                            count(restored.trials(), at + "forwardThenRestored/trials")));
         }
-        r.lag().ifPresent(l -> says.add(lag(l)));
         return says;
     }
 
@@ -76,21 +90,21 @@ final class PilotCounts {
     private Prose lag(LagEstimate l) {
         return facts.prose(
                 "report.pilot.crossLag",
-                seconds(l.lag_s(), AT + "lag/lag_s"),
-                ratio(l.correlation(), AT + "lag/correlation"),
-                ratio(l.probability(), AT + "lag/probability"),
-                count(l.shifts(), AT + "lag/shifts"));
+                seconds(l.lag_s(), at + "lag/lag_s"),
+                ratio(l.correlation(), at + "lag/correlation"),
+                ratio(l.probability(), at + "lag/probability"),
+                count(l.shifts(), at + "lag/shifts"));
     }
 
-    List<CountTable> tables(TailControl tail) {
+    List<CountTable> tables(Optional<PowerTable> changes, Optional<PowerTable> stretches) {
         List<CountTable> tables = new ArrayList<>();
-        table(tables, tail.review().changeTable(), "changeTable");
-        table(tables, tail.review().stretchTable(), "stretchTable");
+        table(tables, changes, "changeTable");
+        table(tables, stretches, "stretchTable");
         return tables;
     }
 
     private void table(List<CountTable> tables, Optional<PowerTable> table, String name) {
-        table.ifPresent(t -> tables.add(table(t, name, AT + name)));
+        table.ifPresent(t -> tables.add(table(t, name, at + name)));
     }
 
     private CountTable table(PowerTable t, String name, String from) {
@@ -152,7 +166,7 @@ final class PilotCounts {
             for (int i = 0; i < cells.size(); i++) {
                 TailReview.MapCell c = cells.get(i);
                 if (c.airspeed_mps() == airspeed_mps && c.retardingCoefficient() == column) {
-                    shown.addAll(cell(c, AT + "map/" + i));
+                    shown.addAll(cell(c, at + "map/" + i));
                 }
             }
             out.add(shown);

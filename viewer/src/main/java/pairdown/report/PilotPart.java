@@ -39,7 +39,7 @@ final class PilotPart {
         this.facts = new Facts(debrief.axis(), words, figures);
         this.told = new Translation(words);
         this.charts = new PilotCharts(debrief, words, book);
-        this.counts = new PilotCounts(words, facts);
+        this.counts = new PilotCounts(words, facts, AT + "review/");
     }
 
     PilotPage page() {
@@ -55,7 +55,7 @@ final class PilotPart {
                 steps(t),
                 charts.of(t),
                 counts.follows(t),
-                counts.tables(t),
+                counts.tables(t.review().changeTable(), t.review().stretchTable()),
                 counts.map(t),
                 told.of(t.notes()));
     }

@@ -96,6 +96,7 @@ final class SeasonBuilder {
                 criteria(),
                 ladder.model(),
                 dives.model(),
+                new SeasonTails(this).model(),
                 envelope.model(),
                 unusable(),
                 told.of(season.notes()),

@@ -2,6 +2,7 @@ package pairdown.report;
 
 import java.util.List;
 import pairdown.report.ReportModel.Chart;
+import pairdown.report.ReportModel.CountTable;
 import pairdown.report.ReportModel.Threshold;
 
 /**
@@ -21,6 +22,7 @@ public record SeasonModel(
         List<CriterionRow> criteria,
         Ladder ladder,
         Dives dives,
+        List<Tail> tails,
         Envelope envelope,
         List<UnusableRow> unusable,
         List<String> notes,
@@ -74,6 +76,10 @@ public record SeasonModel(
             Fact elevator,
             Fact episodes,
             String exceeded) {}
+
+    /** What followed the moves of power of one lead, over all its attempts. */
+    public record Tail(
+            String title, List<Prose> says, List<Chart> charts, List<CountTable> counts) {}
 
     /** The envelope. */
     public record Envelope(

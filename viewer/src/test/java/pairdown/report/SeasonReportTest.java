@@ -77,7 +77,7 @@ class SeasonReportTest {
                 .parse(new InputSource(new StringReader(page.replaceFirst("<!DOCTYPE html>", ""))));
         assertFalse(Pattern.compile("(src|href)=\"http").matcher(page).find());
         assertFalse(page.contains("<script"));
-        assertEquals(9, page.split("<svg ", -1).length - 1, "charts");
+        assertEquals(11, page.split("<svg ", -1).length - 1, "charts");
     }
 
     @Test
@@ -97,6 +97,13 @@ class SeasonReportTest {
     void criteriaAreMetOrNotWithTheirEvidence() {
         assertTrue(page.contains("was not on the gate"));
         assertTrue(page.contains(">not met<") && page.contains(">met<"));
+    }
+
+    @Test
+    void whatFollowedThePowerOfAllAttemptsIsCounted() {
+        assertEquals(3, season.tails().get(0).changeTable().orElseThrow().counts().both());
+        assertTrue(page.contains(WORDS.get("seasonPage.tail", "lead")));
+        assertTrue(page.contains("/tails/0/changeTable/reverseFollowed"), "its counts");
     }
 
     @Test

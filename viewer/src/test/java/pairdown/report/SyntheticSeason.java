@@ -17,6 +17,8 @@ import pairdown.season.Criteria;
 import pairdown.season.Season;
 import pairdown.season.SeasonSettings;
 import pairdown.season.SteadySegment;
+import pairdown.tail.PowerCurve;
+import pairdown.tail.TailSummary;
 
 /**
  * A made-up season: twenty practice dives, three of them with an episode and one never steady, then
@@ -143,8 +145,34 @@ public final class SyntheticSeason {
                         exceedances > 0 ? List.of("closure") : List.of(),
                         List.of(),
                         Optional.of(TARGET),
-                        Optional.empty(),
+                        Optional.of(tail(episodes)),
                         segments(!flyers.isEmpty())));
+    }
+
+    /** Two moves toward reverse and one forward; an episode after the first of them, if any. */
+    private TailSummary tail(int episodes) {
+        return new TailSummary(
+                "lead",
+                episodes,
+                List.of(episodes, 2 - episodes, 0, 1),
+                List.of(episodes, 1, 0, 15),
+                episodes > 0 ? List.of(near(0.9, 0.2)) : List.of(),
+                episodes > 0 ? List.of(near(1.1, 0.2)) : List.of(),
+                episodes,
+                episodes,
+                List.of(curve(true, -0.15), curve(true, -0.05), curve(false, 0.1)),
+                List.of());
+    }
+
+    private PowerCurve curve(boolean towardReverse, double change) {
+        double[] effectiveness = new double[101];
+        double[] force = new double[101];
+        for (int i = 0; i < effectiveness.length; i++) {
+            double done = Math.min(1, Math.max(0, (i - 45) / 10.0));
+            effectiveness[i] = 0.45 + change * done + near(0, 0.02);
+            force[i] = Double.NaN;
+        }
+        return new PowerCurve(towardReverse, effectiveness, force, new double[] {1, 1, 0, 500});
     }
 
     private List<SteadySegment> segments(boolean flyers) {
