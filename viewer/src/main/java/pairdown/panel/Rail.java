@@ -39,7 +39,9 @@ final class Rail {
     }
 
     private static boolean isOn(Action action, Desk desk) {
-        PanelKind open = desk.settings().panel();
+        // Big figures stand in the panel's place.
+        boolean isCovered = desk.settings().hasBigFigures();
+        PanelKind open = isCovered ? PanelKind.NONE : desk.settings().panel();
         return switch (action) {
             case TRUST -> open == PanelKind.TRUST;
             case FLYERS -> open == PanelKind.FLYERS;

@@ -19,6 +19,9 @@ final class StripPainter {
     private static final float ROW_LEAST_MM = 21;
     private static final float AXIS_MM = 6;
 
+    /** A few strips alone would grow out of all shape. */
+    private static final int LEAST_ROWS = 3;
+
     private static final Action[] TOOLS = {
         Action.STRIPS_ZOOM_IN,
         Action.STRIPS_ZOOM_OUT,
@@ -49,12 +52,14 @@ final class StripPainter {
         this.rowCount = Math.max(1, (int) (rowsHeight / sizes.mm(ROW_LEAST_MM)));
     }
 
-    private float rowHeight() {
-        return rowsHeight / rowCount;
+    /** Fewer strips than there is room for share all of it. */
+    private float rowHeight(Desk desk) {
+        int chosen = desk.settings().strips().size() - desk.stripScroll();
+        return rowsHeight / Math.max(1, Math.min(rowCount, Math.max(LEAST_ROWS, chosen)));
     }
 
-    private float rowTop(int row) {
-        return area.y() + row * rowHeight();
+    private float rowTop(Desk desk, int row) {
+        return area.y() + row * rowHeight(desk);
     }
 
     /**
@@ -89,8 +94,8 @@ final class StripPainter {
                         board,
                         desk,
                         board.strips().get(KINDS[kind]),
-                        rowTop(row),
-                        rowHeight(),
+                        rowTop(desk, row),
+                        rowHeight(desk),
                         from_s,
                         to_s);
             }
@@ -179,8 +184,8 @@ final class StripPainter {
                 values.paint(
                         sheet,
                         board.strips().get(KINDS[kind]),
-                        rowTop(row),
-                        rowHeight(),
+                        rowTop(desk, row),
+                        rowHeight(desk),
                         board.pair(desk),
                         desk,
                         t_s);

@@ -15,6 +15,9 @@ final class Compass {
     /** Least height of the rose against its width. */
     private static final double LEAST_TILT = 0.5;
 
+    /** Level with the ground nothing of it is seen that could be stretched. */
+    private static final double LEAST_SEEN = 1e-3;
+
     private static final float RADIUS_MM = 6;
 
     /** The disc under the rose, its letters with it, against the rose. */
@@ -73,16 +76,31 @@ final class Compass {
     }
 
     private static float across(Pose pose, double heading_deg) {
-        return (float) towards(pose.right(), heading_deg);
+        return (float) (towards(pose.right(), heading_deg) + lift(pose, heading_deg, true));
+    }
+
+    private static float down(Pose pose, double heading_deg) {
+        return (float) -(towards(pose.up(), heading_deg) + lift(pose, heading_deg, false));
     }
 
     /**
-     * Laid as flat as the ground is seen, but never to a line: then nothing could be read off it.
+     * What keeps the rose from being seen as a line, off which nothing could be read: along the
+     * picture of the upright it is foreshortened by the sine of the camera's dip, but never more
+     * than to {@link #LEAST_TILT}.
      */
-    private static float down(Pose pose, double heading_deg) {
-        double flat = Math.hypot(pose.up().x, pose.up().y);
-        double lift = Math.max(1, LEAST_TILT / Math.max(flat, 1e-3));
-        return (float) (-towards(pose.up(), heading_deg) * lift);
+    private static double lift(Pose pose, double heading_deg, boolean isAcross) {
+        double x = pose.right().z;
+        double y = pose.up().z;
+        double length = Math.hypot(x, y);
+        double seen = Math.abs(pose.forward().z);
+        if (seen >= LEAST_TILT || length == 0) {
+            return 0;
+        }
+        double along =
+                (towards(pose.right(), heading_deg) * x + towards(pose.up(), heading_deg) * y)
+                        / length;
+        double more = along * (LEAST_TILT / Math.max(seen, LEAST_SEEN) - 1);
+        return more * (isAcross ? x : y) / length;
     }
 
     private static double towards(Vector3d axis, double heading_deg) {
