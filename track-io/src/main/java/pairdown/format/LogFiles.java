@@ -152,6 +152,10 @@ public final class LogFiles {
                     "holds NMEA sentences, but none with a position",
                     "let the logger record RMC and GGA");
         }
+        if (NmeaFormat.hasDamagedSentences(head)) {
+            throw source.unusable(
+                    "holds NMEA sentences, but no checksum fits", "copy it anew from the logger");
+        }
         Optional<String> table = CsvFormat.complaint(head);
         if (table.isPresent()) {
             throw source.unusable(table.get(), "write a column map, or check that all was copied");

@@ -134,7 +134,14 @@ final class CsvReader {
                     line,
                     () -> "half a position: no " + (Double.isNaN(lat) ? "latitude" : "longitude"));
         }
-        return !Double.isNaN(lat) && !Double.isNaN(lon) && !isNoFix() && rows.position(lat, lon);
+        if (Double.isNaN(lat) || Double.isNaN(lon)) {
+            return false;
+        }
+        if (isNoFix()) {
+            notes.skip(line, "no fix");
+            return false;
+        }
+        return rows.position(lat, lon);
     }
 
     /** Whether a fix column says that there is none. */

@@ -1,6 +1,7 @@
 package pairdown.format.csv;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import pairdown.time.IsoTime;
@@ -16,7 +17,14 @@ enum DateOrder {
     /** {@code 03/04/2031}: nothing shows it. */
     DAY_FIRST_GUESSED("(\\d{1,2})[-/.](\\d{1,2})[-/.](\\d{4}|\\d{2})", 3, 2, 1, true),
     /** {@code 140531}, as receivers write it. */
-    SIX_DIGITS("(\\d{2})(\\d{2})(\\d{2})", 3, 2, 1, false);
+    SIX_DIGITS("(\\d{2})(\\d{2})(\\d{2})", 3, 2, 1, false),
+    /** {@code 14-May-2031}. */
+    NAMED("(\\d{1,2})[-/. ]([A-Za-z]{3,9})[-/. ](\\d{4}|\\d{2})", 3, 2, 1, false);
+
+    private static final List<String> MONTHS =
+            List.of(
+                    "jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov",
+                    "dec");
 
     private final Pattern pattern;
     private final int year;
@@ -45,8 +53,13 @@ enum DateOrder {
         int y = Integer.parseInt(m.group(year));
         return IsoTime.day_ns(
                 y < 80 ? 2000 + y : y < 100 ? 1900 + y : y,
-                Integer.parseInt(m.group(month)),
+                this == NAMED ? named(m.group(month)) : Integer.parseInt(m.group(month)),
                 Integer.parseInt(m.group(day)));
+    }
+
+    /** The number of a month, 0 if there is none of that name. */
+    private static int named(String month) {
+        return 1 + MONTHS.indexOf(month.substring(0, 3).toLowerCase(Locale.ROOT));
     }
 
     /** The first order under which every sample is a date, or ISO if there is none. */

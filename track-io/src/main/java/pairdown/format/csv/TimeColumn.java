@@ -24,6 +24,8 @@ abstract class TimeColumn {
      */
     private static final int ERA_WEEKS = 2 * GpsTime.ROLLOVER_WEEKS;
 
+    private static final int SERIAL_DAY_OF_1970 = 25_569;
+
     /** Counts from 1970 end in the year 2200, as dates do. */
     private static final double MOST_S = 7.26e9;
 
@@ -93,6 +95,32 @@ abstract class TimeColumn {
             @Override
             boolean isAbsolute() {
                 return absolute;
+            }
+        };
+    }
+
+    /**
+     * Days and their parts from 30 December 1899, as spreadsheets count them (ECMA-376 part 1,
+     * 18.17.4.1, the 1900 date base from March 1900 on).
+     */
+    static TimeColumn serialDays(int column, byte decimalMark) {
+        return new TimeColumn() {
+            @Override
+            long ns(Cells cells) {
+                double t_s = (number(cells, column, decimalMark) - SERIAL_DAY_OF_1970) * 86_400;
+                return t_s >= 0 && t_s < MOST_S
+                        ? Math.round(t_s * 1e3) * 1_000_000
+                        : refuse("no time in " + quoted(cells, column));
+            }
+
+            @Override
+            boolean isAbsolute() {
+                return true;
+            }
+
+            @Override
+            List<String> warnings() {
+                return List.of("times taken as days of a spreadsheet's calendar, in UTC");
             }
         };
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import pairdown.format.source.Numbers;
+import pairdown.format.source.Text;
 import pairdown.time.GpsTime;
 import pairdown.time.IsoTime;
 import pairdown.units.LoggedUnit;
@@ -38,6 +39,7 @@ final class TimeHeading {
                     "hour",
                     "timeofday",
                     "tod");
+    private static final Set<String> ZONE = Set.of("utc", "gmt");
     private static final Set<String> DATE = Set.of("date", "day", "ymd");
     private static final Set<String> MAY_STAND_BY =
             Set.of(
@@ -91,6 +93,12 @@ final class TimeHeading {
     /** Greatest counts that can still be seconds, milliseconds, microseconds from 1970. */
     private static final double LEAST_UNIX_S = 3e8;
 
+    /** The years 2000 and 2100 in a spreadsheet's days, and the ten seconds between two rows. */
+    private static final double LEAST_SERIAL_DAY = 36_526;
+
+    private static final double MOST_SERIAL_DAY = 73_051;
+    private static final double MOST_SERIAL_STEP = 10 / 86_400.0;
+
     private static final double MOST_UNIX_S = 1e11;
     private static final double MOST_UNIX_MS = 1e14;
     private static final double MOST_UNIX_US = 1e17;
@@ -126,7 +134,7 @@ final class TimeHeading {
     private static boolean isDate(Heading heading) {
         List<String> words = heading.words();
         return words.stream().anyMatch(DATE::contains)
-                && words.stream().noneMatch(TIME::contains)
+                && words.stream().noneMatch(w -> TIME.contains(w) && !ZONE.contains(w))
                 && words.stream().allMatch(w -> DATE.contains(w) || MAY_STAND_BY.contains(w));
     }
 
@@ -162,10 +170,10 @@ final class TimeHeading {
         for (int i = 0; i < headings.size(); i++) {
             if (isWeek(headings.get(i))) {
                 week = i;
-            } else if (isTime(headings.get(i))) {
-                times.add(i);
             } else if (isDate(headings.get(i)) && date < 0) {
                 date = i;
+            } else if (isTime(headings.get(i))) {
+                times.add(i);
             }
         }
         Optional<TimeColumn> absolute = absolute(times, date, week);
@@ -200,6 +208,9 @@ final class TimeHeading {
         }
         for (int column : times) {
             List<String> dates = date < 0 ? List.of() : samples(date);
+            if (isTimeOfDay(column) && !dates.isEmpty() && !DateOrder.isDate(dates.get(0))) {
+                warnings.add("no date in " + Text.quote(dates.get(0)));
+            }
             if (isTimeOfDay(column) && !dates.isEmpty() && DateOrder.isDate(dates.get(0))) {
                 if (isLocal(column)) {
                     return withoutZone(column);
@@ -228,6 +239,9 @@ final class TimeHeading {
             return Optional.of(
                     TimeColumn.split(
                             dateOf(column, order), TimeColumn.guess(order), timeOf(column)));
+        }
+        if (isSerialDays(column)) {
+            return Optional.of(TimeColumn.serialDays(column, dialect.decimalMark()));
         }
         double value = first(column);
         if (value >= LEAST_UNIX_S && value < MOST_UNIX_S && !unitIsSmall(column)) {
@@ -297,6 +311,20 @@ final class TimeHeading {
         return order;
     }
 
+    /** Days of a spreadsheet's calendar: no log counts seconds in steps so small from so far on. */
+    private boolean isSerialDays(int column) {
+        List<Double> values = numbers(column);
+        if (values.size() < 2 || headings.get(column).unit().isPresent()) {
+            return false;
+        }
+        double first = values.get(0);
+        double step = (values.get(values.size() - 1) - first) / (values.size() - 1);
+        return first > LEAST_SERIAL_DAY
+                && first < MOST_SERIAL_DAY
+                && step > 0
+                && step < MOST_SERIAL_STEP;
+    }
+
     /** A count of milliseconds since power-on may reach what seconds from 1970 begin with. */
     private boolean unitIsSmall(int column) {
         return headings.get(column).unit().map(u -> u.factor() < 1).orElse(false)
@@ -356,14 +384,14 @@ final class TimeHeading {
     }
 
     private double first(int column) {
-        for (String text : samples(column)) {
-            double value =
-                    Numbers.parse(dialect.decimalMark() == ',' ? text.replace(',', '.') : text);
-            if (!Double.isNaN(value)) {
-                return value;
-            }
-        }
-        return Double.NaN;
+        return numbers(column).stream().findFirst().orElse(Double.NaN);
+    }
+
+    private List<Double> numbers(int column) {
+        return samples(column).stream()
+                .map(t -> Numbers.parse(dialect.decimalMark() == ',' ? t.replace(',', '.') : t))
+                .filter(value -> !Double.isNaN(value))
+                .toList();
     }
 
     private List<String> samples(int column) {

@@ -77,7 +77,7 @@ final class Words {
     static {
         spell("latitude", "lat");
         spell("longitude", "lon", "long", "lng");
-        spell("height", "alt", "altitude", "ele", "elev", "elevation", "hgt");
+        spell("height", "alt", "altitude", "ele", "elev", "elevation", "hgt", "ht");
         spell("msl", "amsl", "asl", "sea", "orthometric");
         spell("ellipsoid", "ellipsoidal", "hae", "wgs84", "wgs", "ellip");
         spell("pressure", "baro", "barometric", "press", "barometer");
@@ -132,7 +132,7 @@ final class Words {
         means(Channel.VELOCITY_DOWN, "down speed vertical", "sink vertical", "down vertical");
         signed(-1, true, "speed up", "climb", "climb speed", "speed up vertical", "up v");
         signed(-1, true, "climb vertical", "up vertical");
-        signed(-1, false, "speed vertical", "vs", "vspeed", "vertical", "vsi", "vvi");
+        signed(-1, false, "speed vertical", "vs", "v s", "vspeed", "vertical", "vsi", "vvi");
         means(Channel.GROUND_SPEED, "ground speed", "speed", "gs", "sog", "groundspeed", "gspeed");
         means(Channel.GROUND_SPEED, "2d speed");
         means(Channel.TRACK, "track", "ground track", "heading motion", "ground heading");

@@ -2,6 +2,7 @@ package pairdown.format.nmea;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.function.BiPredicate;
 import pairdown.format.source.ByteLines;
 import pairdown.format.source.LogSource;
 import pairdown.format.source.TrackFormat;
@@ -20,23 +21,27 @@ public final class NmeaFormat implements TrackFormat {
 
     @Override
     public boolean recognises(byte[] head) {
-        Sentence sentence = new Sentence();
-        return ByteLines.of(head, LONGEST)
-                .anyMatch(
-                        line -> {
-                            Sentence.Found found = sentence.find(line);
-                            boolean readable =
-                                    found == Sentence.Found.SOUND
-                                            || found == Sentence.Found.UNCHECKED;
-                            return readable && NmeaReader.isUsed(sentence.type());
-                        });
+        return any(
+                head,
+                (found, sentence) ->
+                        (found == Sentence.Found.SOUND || found == Sentence.Found.UNCHECKED)
+                                && NmeaReader.isUsed(sentence.type()));
     }
 
     /** Whether there are sentences at all: with a checksum that fits, of any kind. */
     public static boolean hasSentences(byte[] head) {
+        return any(head, (found, sentence) -> found == Sentence.Found.SOUND);
+    }
+
+    /** Whether there are sentences whose checksums do not fit. */
+    public static boolean hasDamagedSentences(byte[] head) {
+        return any(head, (found, sentence) -> found == Sentence.Found.DAMAGED);
+    }
+
+    private static boolean any(byte[] head, BiPredicate<Sentence.Found, Sentence> wanted) {
         Sentence sentence = new Sentence();
         return ByteLines.of(head, LONGEST)
-                .anyMatch(line -> sentence.find(line) == Sentence.Found.SOUND);
+                .anyMatch(line -> wanted.test(sentence.find(line), sentence));
     }
 
     @Override

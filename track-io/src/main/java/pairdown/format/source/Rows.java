@@ -178,14 +178,21 @@ public final class Rows {
                 notes.events().stream()
                         .map(e -> new LogEvent((e.t_ns() - zero_ns) / NS_PER_S, e.text()))
                         .toList();
-        return columns.build(
-                absolute
-                        ? Optional.of(Instant.ofEpochSecond(zero_ns / SECOND_NS))
-                        : Optional.empty(),
-                datum,
-                notes.report(source.name(), format, events),
-                order,
-                time_s);
+        Track track =
+                columns.build(
+                        absolute
+                                ? Optional.of(Instant.ofEpochSecond(zero_ns / SECOND_NS))
+                                : Optional.empty(),
+                        datum,
+                        notes.report(source.name(), format, events),
+                        order,
+                        time_s);
+        if (track.channels().isEmpty()) {
+            throw source.unusable(
+                    "holds times and no value beside them" + notes.losses(),
+                    "check that the receiver had a fix");
+        }
+        return track;
     }
 
     private int[] all() {
