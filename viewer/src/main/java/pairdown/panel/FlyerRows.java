@@ -15,6 +15,7 @@ import pairdown.pair.PairDebrief;
 import pairdown.pair.Touch;
 import pairdown.replay.Desk;
 import pairdown.safety.Finding;
+import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Translation;
@@ -62,10 +63,8 @@ final class FlyerRows {
         List<Row.Cell> cells = new ArrayList<>();
         OptionalDouble planned =
                 pair.gateHeld().stream().mapToDouble(GateHeld::planned_m).findFirst();
-        OptionalDouble median =
-                pair.gateHeld().map(GateHeld::median_m).orElse(OptionalDouble.empty());
         add(cells, "flyer.gate", Measure.DISTANCE, planned);
-        add(cells, "flyer.median", Measure.DISTANCE, median);
+        cells.add(new Row.Cell(words.get("flyer.median"), median(pair)));
         add(
                 cells,
                 "flyer.match",
@@ -73,7 +72,7 @@ final class FlyerRows {
                 pair.matched().longest().stream()
                         .mapToDouble(MatchedWindow::duration_s)
                         .findFirst());
-        add(cells, "flyer.closure", Measure.CLOSURE, worstClosure(pair));
+        cells.add(new Row.Cell(words.get("flyer.closure"), worstClosure(pair)));
         add(cells, "flyer.left", Measure.DURATION, pair.heightLeftAtMatch_s());
         cells.add(
                 new Row.Cell(
@@ -90,22 +89,36 @@ final class FlyerRows {
         cells.add(new Row.Cell(words.get(name), figures.text(measure, value)));
     }
 
+    private String median(PairDebrief pair) {
+        return pair.gateHeld()
+                .filter(g -> g.median_m().isPresent())
+                .map(g -> withSigma(Measure.DISTANCE, g.median_m(), g.medianSigma_m()))
+                .orElse(Figures.MISSING);
+    }
+
     /**
      * Against the closing limit, as the report has it: the one furthest over it, else the one
      * nearest to it. What the separation does after the flyer has left says nothing about closing.
      */
-    private OptionalDouble worstClosure(PairDebrief pair) {
+    private String worstClosure(PairDebrief pair) {
         Optional<ClosureExceedance> over =
                 pair.closureExceedances().stream()
                         .max(Comparator.comparingDouble(e -> e.worst_mps() - e.limit_mps()));
         if (over.isPresent()) {
-            return OptionalDouble.of(over.get().worst_mps());
+            return figures.text(Measure.CLOSURE, over.get().worst_mps());
         }
         return board.debrief().safety().stream()
-                .filter(f -> f.rule().equals(Finding.CLOSURE))
+                .filter(f -> f.rule().equals(Finding.CLOSURE) && f.value().isPresent())
                 .filter(f -> f.participant().equals(pair.flyer()))
-                .flatMapToDouble(f -> f.value().stream())
-                .findFirst();
+                .findFirst()
+                .map(f -> withSigma(Measure.CLOSURE, f.value(), f.sigma()))
+                .orElse(Figures.MISSING);
+    }
+
+    private String withSigma(Measure measure, OptionalDouble value, OptionalDouble sigma) {
+        return sigma.isPresent()
+                ? figures.text(measure, new Estimate(value.getAsDouble(), sigma.getAsDouble()))
+                : figures.text(measure, value);
     }
 
     private List<String> said(PairDebrief pair) {

@@ -232,7 +232,7 @@ class PanelsTest {
         act(Action.FLYERS);
         draw();
         // As the finding has it; the greatest closure of the whole flight is another.
-        assertTrue(canvas.says("5.6 m/s"));
+        assertTrue(canvas.says("5.6 ± 0.2 m/s"));
     }
 
     @Test
