@@ -34,32 +34,43 @@ final class PilotCharts {
         this.book = book;
     }
 
-    List<Chart> of(TailControl tail) {
+    /** Power and controls beside effectiveness and Tc′: small, for the one page. */
+    List<Chart> essentials(TailControl tail) {
+        List<Chart> charts = new ArrayList<>();
+        Optional<ParticipantDebrief> lead = debrief.participant(tail.participant());
+        if (lead.isPresent()) {
+            Span span = around(tail);
+            add(charts, controls(lead.get(), span, ChartStyle.BROAD / 2), tail, "controls", "-one");
+            add(charts, figures(tail, span, ChartStyle.BROAD / 2), tail, "effectiveness", "-one");
+        }
+        return charts;
+    }
+
+    /** The same large, with rates of turn and averages about the moves of power. */
+    List<Chart> details(TailControl tail) {
         List<Chart> charts = new ArrayList<>();
         Optional<ParticipantDebrief> lead = debrief.participant(tail.participant());
         if (lead.isEmpty()) {
             return charts;
         }
         Span span = around(tail);
-        Map<Channel, Series> systems = lead.get().systems();
+        List<Channel> rates = List.of(Channel.PITCH_RATE, Channel.YAW_RATE);
+        add(charts, controls(lead.get(), span, ChartStyle.BROAD), tail, "controls", "");
         add(
                 charts,
-                channels(
-                        systems,
-                        span,
-                        List.of(Channel.POWER_LEVER, Channel.ELEVATOR, Channel.RUDDER),
-                        "%"),
+                channels(lead.get().systems(), span, rates, "°/s", ChartStyle.BROAD),
                 tail,
-                "controls");
-        add(
-                charts,
-                channels(systems, span, List.of(Channel.PITCH_RATE, Channel.YAW_RATE), "°/s"),
-                tail,
-                "turns");
-        add(charts, figures(tail, span), tail, "effectiveness");
+                "turns",
+                "");
+        add(charts, figures(tail, span, ChartStyle.BROAD), tail, "effectiveness", "");
         average(charts, tail, true);
         average(charts, tail, false);
         return charts;
+    }
+
+    private XYChart controls(ParticipantDebrief lead, Span span, int width) {
+        List<Channel> hands = List.of(Channel.POWER_LEVER, Channel.ELEVATOR, Channel.RUDDER);
+        return channels(lead.systems(), span, hands, "%", width);
     }
 
     /** All that was judged, with a little before and after. */
@@ -72,18 +83,14 @@ final class PilotCharts {
                 dives.get(0).start_s() - MARGIN_S, dives.get(dives.size() - 1).end_s() + MARGIN_S);
     }
 
-    private XYChart broad(String y) {
+    private XYChart low(String y, int width) {
         return ChartStyle.chart(
-                ChartStyle.BROAD,
-                ChartStyle.LOW,
-                words.get("report.axis.seconds"),
-                y,
-                words.locale());
+                width, ChartStyle.LOW, words.get("report.axis.seconds"), y, words.locale());
     }
 
     private XYChart channels(
-            Map<Channel, Series> systems, Span span, List<Channel> shown, String unit) {
-        XYChart chart = broad(unit);
+            Map<Channel, Series> systems, Span span, List<Channel> shown, String unit, int width) {
+        XYChart chart = low(unit, width);
         int look = 0;
         for (Channel c : shown) {
             if (systems.containsKey(c)) {
@@ -94,8 +101,8 @@ final class PilotCharts {
         return chart;
     }
 
-    private XYChart figures(TailControl tail, Span span) {
-        XYChart chart = broad(words.get("report.axis.ratio"));
+    private XYChart figures(TailControl tail, Span span, int width) {
+        XYChart chart = low(words.get("report.axis.ratio"), width);
         int look = 0;
         for (String name : List.of(TailFigures.EFFECTIVENESS, TailFigures.RETARDING_COEFFICIENT)) {
             Optional<Series> series = tail.figure(name);
@@ -131,11 +138,13 @@ final class PilotCharts {
         return Points.of(span.start_s(), span.end_s(), series::at);
     }
 
-    private void add(List<Chart> charts, XYChart chart, TailControl tail, String name) {
+    private void add(
+            List<Chart> charts, XYChart chart, TailControl tail, String name, String suffix) {
         if (!chart.getSeriesMap().isEmpty()) {
             shade(chart, tail);
         }
-        book.draw(chart, "pilot-" + name, words.get("report.chart." + name)).ifPresent(charts::add);
+        book.draw(chart, "pilot-" + name + suffix, words.get("report.chart." + name))
+                .ifPresent(charts::add);
     }
 
     /** Every episode as a shade over the whole height of the lines. */

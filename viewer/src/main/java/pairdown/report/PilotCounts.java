@@ -84,7 +84,11 @@ final class PilotCounts {
                         least,
                         greatest,
                         seconds(l.median_s(), from + "/median_s"))
-                : facts.prose("report.pilot.lag." + key + ".few", episodes, least, greatest);
+                : facts.prose(
+                        "report.pilot.lag." + key + (l.episodes() == 1 ? ".one" : ".few"),
+                        episodes,
+                        least,
+                        greatest);
     }
 
     private Prose lag(LagEstimate l) {

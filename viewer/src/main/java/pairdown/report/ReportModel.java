@@ -150,6 +150,8 @@ public record ReportModel(
      * @param episodes in order of time
      * @param dives a row a descent: what to practise from
      * @param steps power at each step in the dives
+     * @param essentials charts for the one page
+     * @param details charts for what is behind it
      * @param follows what usually followed a move of power, in sentences
      * @param counts moves and episodes counted together
      * @param map effectiveness over Tc′ and airspeed
@@ -160,7 +162,8 @@ public record ReportModel(
             List<EpisodeRow> episodes,
             List<DiveRow> dives,
             List<StepRow> steps,
-            List<Chart> charts,
+            List<Chart> essentials,
+            List<Chart> details,
             List<Prose> follows,
             List<CountTable> counts,
             EffectMap map,
@@ -168,6 +171,7 @@ public record ReportModel(
         static PilotPage saying(Prose only) {
             return new PilotPage(
                     List.of(only),
+                    List.of(),
                     List.of(),
                     List.of(),
                     List.of(),
