@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -305,6 +306,7 @@ final class Alignment {
         clock.words().forEach(w -> warn(i, w));
         if (placed.isEmpty() && clock.method() != ClockMethod.NONE && logs.size() > 1) {
             warn(i, untested(i));
+            mover(i).flatMap(Alignment::atItsWord).ifPresent(w -> warn(i, w));
         }
         return new ClockResult(
                 log.participant().id(),
@@ -319,6 +321,19 @@ final class Alignment {
                 mover(i).flatMap(Mover::latency_s),
                 placed.flatMap(Placed::curve),
                 warnings.getOrDefault(i, List.of()));
+    }
+
+    /** What an untested clock would do, where the log's format does not tell UTC itself. */
+    private static Optional<String> atItsWord(Mover m) {
+        OptionalDouble speed_mps = m.speed_mps();
+        return m.role() != Role.LEAD || m.isNative() || speed_mps.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        String.format(
+                                Locale.ROOT,
+                                "its times are taken at their word: each second they are off moves it"
+                                        + " %.0f m against the others",
+                                speed_mps.getAsDouble()));
     }
 
     private ClockDoubt doubt(Verdict.Clock clock, int group, Optional<Placed> placed) {

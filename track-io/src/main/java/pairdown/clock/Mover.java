@@ -146,6 +146,22 @@ final class Mover {
         return log.track().end_s() + base_s() + hypothesis_s;
     }
 
+    /** Root mean square speed (m/s); empty where none is known. */
+    OptionalDouble speed_mps() {
+        RideMotion m = motion(kernel_s());
+        double squares = 0;
+        int n = 0;
+        for (int k = 0; k < m.size(); k++) {
+            double square = 0;
+            for (int axis = 0; axis < (m.hasUp ? 3 : 2); axis++) {
+                square += m.velocity[axis][k] * m.velocity[axis][k];
+            }
+            squares += Double.isNaN(square) ? 0 : square;
+            n += Double.isNaN(square) ? 0 : 1;
+        }
+        return n == 0 ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(squares / n));
+    }
+
     /** Satellite-native formats tell UTC themselves. */
     boolean isNative() {
         String format = log.track().report().format();

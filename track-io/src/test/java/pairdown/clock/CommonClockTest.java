@@ -209,6 +209,15 @@ class CommonClockTest {
     }
 
     @Test
+    void whatAnUntestedClockWouldDoIsSaidOfALeadWhoseFormatDoesNotTellUtc() {
+        SyntheticRide elsewhere = SyntheticRide.ship(77, 420, s -> s > 80);
+        LoadedLog csv = load("lead", Role.LEAD, elsewhere, Logger.csv(5, 0, 9));
+        LoadedLog nmea = load("lead", Role.LEAD, elsewhere, Logger.csv(5, 0, 9).as("nmea"));
+        assertTrue(second(REFERENCE, csv).warnings().toString().contains("at their word"));
+        assertFalse(second(REFERENCE, nmea).warnings().toString().contains("at their word"));
+    }
+
+    @Test
     void howLateReceiversAreIsSharedByThoseWhoRodeTogetherAndByNobodyElse() {
         SyntheticRide elsewhere = SyntheticRide.ship(77, 420, s -> s > 80);
         LoadedLog lead = load("lead", Role.LEAD, elsewhere, Logger.csv(5, 0, 9).as("nmea"));
