@@ -98,7 +98,8 @@ final class FlyerRows {
 
     /**
      * Against the closing limit, as the report has it: the one furthest over it, else the one
-     * nearest to it. What the separation does after the flyer has left says nothing about closing.
+     * nearest to it, whose uncertainty stands among the limits. What the separation does after the
+     * flyer has left says nothing about closing.
      */
     private String worstClosure(PairDebrief pair) {
         Optional<ClosureExceedance> over =
@@ -111,7 +112,7 @@ final class FlyerRows {
                 .filter(f -> f.rule().equals(Finding.CLOSURE) && f.value().isPresent())
                 .filter(f -> f.participant().equals(pair.flyer()))
                 .findFirst()
-                .map(f -> withSigma(Measure.CLOSURE, f.value(), f.sigma()))
+                .map(f -> figures.text(Measure.CLOSURE, f.value()))
                 .orElse(Figures.MISSING);
     }
 
