@@ -66,6 +66,10 @@ record Heading(String text, List<String> words, Optional<LoggedUnit> unit) {
     }
 
     private Optional<String> zoneText() {
+        if (words.isEmpty()
+                || (text.indexOf('/') < 0 && !text.contains("UTC") && !text.contains("GMT"))) {
+            return Optional.empty();
+        }
         return ZONE.matcher(text)
                 .results()
                 .filter(m -> m.group(1) == null || REGIONS.contains(m.group(1)))

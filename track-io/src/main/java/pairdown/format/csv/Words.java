@@ -206,6 +206,9 @@ final class Words {
 
     /** What a heading means, if it is plain enough and its unit fits. */
     static Optional<Meaning> meaning(Heading heading) {
+        if (heading.words().isEmpty()) {
+            return Optional.empty();
+        }
         Optional<Channel> exact = exactKey(heading.text());
         if (exact.isPresent()) {
             return Optional.of(new Meaning(exact.get(), Datum.NONE, 1, true));

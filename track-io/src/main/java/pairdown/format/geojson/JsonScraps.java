@@ -88,8 +88,9 @@ final class JsonScraps {
     }
 
     private Kind word() {
-        number = text.toString().equals("null") ? Double.NaN : Numbers.parse(text.toString());
-        return text.toString().equals("null") || !Double.isNaN(number) ? Kind.NUMBER : Kind.RUBBISH;
+        boolean none = text.toString().equals("null");
+        number = none ? Double.NaN : Numbers.parse(text.toString());
+        return none || !Double.isNaN(number) ? Kind.NUMBER : Kind.RUBBISH;
     }
 
     private Kind quoted() throws IOException {
