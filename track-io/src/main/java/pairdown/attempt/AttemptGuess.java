@@ -56,10 +56,18 @@ final class AttemptGuess {
             throw new UnusableInputException(
                     files.isEmpty()
                             ? "no files"
-                            : "no log with positions among " + files.size() + " files",
+                            : "no log with positions among "
+                                    + files.size()
+                                    + " files"
+                                    + firstNote(),
                     folder.toString(),
                     "put the attempt's logs here, or see each with: inspect FILE");
         }
+    }
+
+    /** Why the first file is no log, in brackets, if one is none. */
+    private String firstNote() {
+        return notes.isEmpty() ? "" : " (" + notes.get(0) + ")";
     }
 
     Attempt attempt() {

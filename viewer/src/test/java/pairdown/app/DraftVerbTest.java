@@ -72,10 +72,11 @@ class DraftVerbTest {
 
     @Test
     void aFolderWithoutLogsIsRefusedInOneLine() throws IOException {
-        Files.writeString(folder.resolve("notes.txt"), "left hand first\n");
+        Files.writeString(folder.resolve("amber.csv"), "");
         Said said = Said.by("draft", folder);
         assertEquals(ExitStatus.INPUT, said.status());
         assertEquals(1, said.errLines().size(), said.err());
+        assertTrue(said.err().contains("amber.csv: is empty"), said.err());
         assertFalse(Files.exists(manifest()));
         assertEquals(ExitStatus.INPUT, Said.by("draft", folder.resolve("missing")).status());
     }
