@@ -18,6 +18,8 @@ import pairdown.season.Ladder.Trend;
 import pairdown.season.MissingForce;
 import pairdown.season.Repeatability;
 import pairdown.season.Season;
+import pairdown.tail.PowerTable;
+import pairdown.tail.TailSeason;
 import pairdown.words.Translation;
 import pairdown.words.Words;
 
@@ -45,6 +47,7 @@ final class SeasonGlance {
         List<Row> rows = new ArrayList<>();
         ladder(desk, rows);
         repeatability(rows);
+        season.tails().forEach(t -> tail(t, rows));
         envelope(rows);
         return rows;
     }
@@ -99,6 +102,24 @@ final class SeasonGlance {
                 .map(line -> line.summary().folder())
                 .findFirst()
                 .orElse("");
+    }
+
+    /** What followed the lead's moves of power, counted. */
+    private void tail(TailSeason tail, List<Row> rows) {
+        tail.changeTable()
+                .map(PowerTable::counts)
+                .ifPresent(
+                        n -> {
+                            rows.add(Row.heading(words.get("seasonPage.tail", tail.participant())));
+                            rows.add(
+                                    Row.sentence(
+                                            words.get(
+                                                    "season.tail",
+                                                    Integer.toString(n.both() + n.firstOnly()),
+                                                    Integer.toString(n.both()),
+                                                    Integer.toString(n.secondOnly() + n.neither()),
+                                                    Integer.toString(n.secondOnly()))));
+                        });
     }
 
     private String trend(Optional<Trend> trend) {

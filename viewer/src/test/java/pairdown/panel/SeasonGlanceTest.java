@@ -68,13 +68,28 @@ class SeasonGlanceTest {
         List<String> heads = rows().stream().map(Row::left).filter(l -> !l.isEmpty()).toList();
         int list = heads.indexOf("Attempts, the latest first");
         for (String head :
-                List.of("Step-down", "Does the descent repeat?", "Can the machines match?")) {
+                List.of(
+                        "Step-down",
+                        "Does the descent repeat?",
+                        "Power and tail of lead",
+                        "Can the machines match?")) {
             int at = heads.indexOf(head);
             assertTrue(at >= 0 && at < list, head + " at " + at);
         }
         String held = SEASON.repeatability().held().successes() + " of ";
         assertTrue(
                 rows().stream().flatMap(r -> r.lines().stream()).anyMatch(l -> l.contains(held)));
+    }
+
+    /** 28 attempts with two moves toward reverse each; three of them with an episode. */
+    @Test
+    void movesOfPowerAreCountedWithWhatFollowed() {
+        String moves =
+                "Moves toward reverse in the dives: 56, of which an episode of faded control";
+        assertTrue(
+                rows().stream()
+                        .flatMap(r -> r.lines().stream())
+                        .anyMatch(l -> l.contains(moves + " followed 3")));
     }
 
     @Test
