@@ -224,16 +224,16 @@ final class ReplayLoop implements AutoCloseable {
         Rect part = scene();
         context.beginScene();
         if (seen) {
-            drawScene(diorama.get(), part, height_px, elapsed_s);
-        }
-        context.endScene();
-        canvas.begin(width_px, height_px);
-        if (seen) {
             Diorama shown = diorama.get();
             shown.leaveCorner(
                     desk.panels().cornerWidth(theme, desk.state()),
                     desk.panels().cornerHeight(theme, desk.state(), shown.moment()));
-            shown.drawWords(canvas, theme, part.x(), part.y(), part.height());
+            drawScene(shown, part, height_px, elapsed_s);
+        }
+        context.endScene();
+        canvas.begin(width_px, height_px);
+        if (seen) {
+            diorama.get().drawWords(canvas, theme, part.x(), part.y(), part.height());
         }
         desk.panels().draw(canvas, theme, width_px, height_px, desk.state(), moment, playback());
         canvas.end();

@@ -19,6 +19,7 @@ public final class Pose {
     private final Quaterniond turnA = new Quaterniond();
     private double fieldOfView_deg = 40;
     private double nearest_m = 0.3;
+    private double lensShift;
 
     /** The camera's place: east, north, up (m); do not change. */
     public Vector3d eye() {
@@ -45,6 +46,21 @@ public final class Pose {
         return fieldOfView_deg;
     }
 
+    /**
+     * How far right of the picture's middle what it looks at stands, in half widths. The picture is
+     * shifted as by a lens: lines that meet in what it looks at are seen as from straight before
+     * it.
+     */
+    public double lensShift() {
+        return lensShift;
+    }
+
+    /** Shifts the picture, as long as no other pose is taken. */
+    public Pose shift(double halfWidths) {
+        lensShift = halfWidths;
+        return this;
+    }
+
     /** What is nearer is not drawn. */
     public double nearest_m() {
         return nearest_m;
@@ -67,6 +83,7 @@ public final class Pose {
         up.set(right).cross(forward);
         fieldOfView_deg = fov_deg;
         nearest_m = near_m;
+        lensShift = 0;
         return this;
     }
 
@@ -77,6 +94,7 @@ public final class Pose {
         right.set(other.right);
         fieldOfView_deg = other.fieldOfView_deg;
         nearest_m = other.nearest_m;
+        lensShift = other.lensShift;
         return this;
     }
 
@@ -121,6 +139,7 @@ public final class Pose {
         turnA.transform(forward.set(0, 0, -1));
         fieldOfView_deg += share * (other.fieldOfView_deg - fieldOfView_deg);
         nearest_m = Math.min(nearest_m, other.nearest_m);
+        lensShift += share * (other.lensShift - lensShift);
         return this;
     }
 

@@ -33,6 +33,8 @@ public final class Sight {
                 (float) this.width_px / this.height_px,
                 (float) pose.nearest_m(),
                 (float) FURTHEST_M);
+        // Shifted it is no symmetric perspective any more, for which there are short cuts.
+        projection.m20((float) -pose.lensShift()).assume(0);
         Vector3d f = pose.forward();
         Vector3d u = pose.up();
         relativeToClip
@@ -100,7 +102,8 @@ public final class Sight {
         double dy = north_m - e.y;
         double dz = up_m - e.z;
         double focal = focal_px();
-        xy[0] = (float) (width_px / 2.0 + focal * (dx * r.x + dy * r.y + dz * r.z) / depth);
+        double middle_px = (1 + pose.lensShift()) * width_px / 2.0;
+        xy[0] = (float) (middle_px + focal * (dx * r.x + dy * r.y + dz * r.z) / depth);
         xy[1] = (float) (height_px / 2.0 - focal * (dx * u.x + dy * u.y + dz * u.z) / depth);
         return true;
     }

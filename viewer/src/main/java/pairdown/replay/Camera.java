@@ -44,6 +44,7 @@ public final class Camera {
     private Optional<Vantage> at = Optional.empty();
     private double moved_s = MOVE_S;
     private double heldAt_s = Double.NaN;
+    private double takenShare;
 
     public Camera(Recording recording, Ground ground) {
         this.recording = recording;
@@ -85,6 +86,14 @@ public final class Camera {
             carry(moment, view, into, 1);
         }
         into.above(ground);
+    }
+
+    /**
+     * What the picture is about stands right of this share of its width, which something else
+     * covers: seen square-on and from above, where the camera chooses its place by it.
+     */
+    public void leaveLeft(double share) {
+        takenShare = share;
     }
 
     /** Ends a move at once: for a picture that stands alone. */
@@ -144,20 +153,26 @@ public final class Camera {
     private void aside(Moment moment, ViewState view, double aspect, int side, Pose into) {
         double heading = framing.heading_rad(moment, view.frame());
         framing.fit(moment, heading, false);
-        double distance = framing.distance_m(view.fieldOfView_deg(), aspect) / view.zoom();
+        double distance = distance_m(view, aspect);
         // A little above the level of the target: the ground's grid gives depth.
         eye.set(framing.centre()).add(right(heading, side * distance)).add(0, 0, 0.06 * distance);
         direction.set(framing.centre()).sub(eye);
         into.set(eye, direction, top.set(0, 0, 1), view.fieldOfView_deg(), near_m(distance));
+        into.shift(takenShare);
     }
 
     private void overhead(Moment moment, ViewState view, double aspect, Pose into) {
         double heading = framing.heading_rad(moment, view.frame());
         framing.fit(moment, heading, true);
-        double distance = framing.distance_m(view.fieldOfView_deg(), aspect) / view.zoom();
+        double distance = distance_m(view, aspect);
         eye.set(framing.centre()).add(0, 0, distance);
         top.set(Math.sin(heading), Math.cos(heading), 0);
         into.set(eye, direction.set(0, 0, -1), top, view.fieldOfView_deg(), near_m(distance));
+        into.shift(takenShare);
+    }
+
+    private double distance_m(ViewState view, double aspect) {
+        return framing.distance_m(view.fieldOfView_deg(), aspect * (1 - takenShare)) / view.zoom();
     }
 
     /**

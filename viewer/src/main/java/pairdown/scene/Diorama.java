@@ -20,6 +20,9 @@ import pairdown.words.Figures;
  * film all draw through this, so what one shows the others show.
  */
 public final class Diorama implements AutoCloseable {
+    /** Where more of a view than this is covered, what is left would be too narrow for it. */
+    private static final float MOST_TAKEN = 0.4f;
+
     private final Moment moment;
     private final ViewState view;
     private final Ground ground;
@@ -29,6 +32,7 @@ public final class Diorama implements AutoCloseable {
     private final Pose pose = new Pose();
     private final Pose secondPose = new Pose();
     private int splitAt_px;
+    private float takenWidth;
 
     /**
      * All at once, for a picture or a film.
@@ -126,6 +130,8 @@ public final class Diorama implements AutoCloseable {
         moment.fill(view.playback().t_s());
         splitAt_px = view.second().isPresent() ? width_px / 2 : width_px;
         double aspect = (double) splitAt_px / height_px;
+        boolean isWide = takenWidth < MOST_TAKEN * splitAt_px;
+        first.leaveLeft(isWide ? takenWidth / splitAt_px : 0);
         first.pose(moment, view, view.vantage(), aspect, elapsed_s, pose);
         scene.draw(
                 0, view, view.vantage(), pose, theme, figures, x_px, y_px, splitAt_px, height_px);
@@ -147,8 +153,12 @@ public final class Diorama implements AutoCloseable {
         }
     }
 
-    /** The upper left corner is somebody else's: no words go there (px). */
+    /**
+     * The upper left corner is somebody else's: no words go there, and what a view is about stands
+     * beside it (px).
+     */
     public void leaveCorner(float width, float height) {
+        takenWidth = width;
         scene.leaveCorner(width, height);
     }
 

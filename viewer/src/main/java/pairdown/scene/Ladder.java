@@ -44,7 +44,8 @@ final class Ladder implements Drawable {
             return;
         }
         double pixel = depth / stage.sight().focal_px();
-        double aside = ASIDE * pixel * stage.sight().width_px() / 2;
+        // At the left however far the picture is shifted, out of the way of what it is about.
+        double aside = (ASIDE + pose.lensShift()) * pixel * stage.sight().width_px() / 2;
         // The middle of the picture at the lead's depth, moved to the left on the level.
         Vector3d eye = pose.eye();
         Vector3d f = pose.forward();

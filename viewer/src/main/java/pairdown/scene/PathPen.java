@@ -74,7 +74,9 @@ final class PathPen implements AutoCloseable {
         right.set(stage.sight().pose().right());
         top.set(stage.sight().pose().up());
         focal_px = stage.sight().focal_px();
-        double width = stage.sight().width_px() / 2.0;
+        // A shifted picture reaches further to one side: the wider one counts for both.
+        double reach = 1 + Math.abs(stage.sight().pose().lensShift());
+        double width = reach * stage.sight().width_px() / 2;
         double height = stage.sight().height_px() / 2.0;
         cosWidth = focal_px / Math.hypot(focal_px, width);
         sinWidth = width / Math.hypot(focal_px, width);

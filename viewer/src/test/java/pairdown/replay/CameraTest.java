@@ -125,6 +125,28 @@ class CameraTest {
         }
     }
 
+    @Test
+    void whatIsCoveredOnTheLeftHidesNobody() {
+        Sight sight = new Sight();
+        float[] xy = new float[2];
+        Pose pose = new Pose();
+        for (double t_s = SyntheticDebrief.EXIT_S + 5; t_s < SyntheticDebrief.OPENING_S; t_s += 3) {
+            for (Vantage.Kind kind : List.of(Vantage.Kind.SQUARE_ON, Vantage.Kind.PLAN)) {
+                moment.fill(t_s);
+                Camera camera = new Camera(recording, Ground.flat(0));
+                camera.leaveLeft(0.3);
+                camera.pose(moment, view, Vantage.of(kind), ASPECT, 10, pose);
+                sight.set(pose, 0, 0, 1600, 900);
+                for (int i = 0; i < 3; i++) {
+                    Body body = moment.body(i);
+                    sight.project(body.east_m(), body.north_m(), body.up_m(), xy);
+                    boolean in = xy[0] > 0.3 * 1600 && xy[0] < 1600 && xy[1] > 0 && xy[1] < 900;
+                    assertTrue(in, body.id() + " covered from " + kind + " at " + t_s);
+                }
+            }
+        }
+    }
+
     private void assertAllSeen(Vantage.Kind kind, double t_s) {
         Sight sight = new Sight();
         float[] xy = new float[2];
