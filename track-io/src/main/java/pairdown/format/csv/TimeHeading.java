@@ -159,15 +159,13 @@ final class TimeHeading {
 
     private Optional<TimeColumn> find() {
         Optional<ClockParts> parts = ClockParts.among(headings);
-        if (parts.isPresent()) {
-            List<String> dates =
-                    parts.get().date().size() == 1 ? samples(parts.get().date().get(0)) : List.of();
-            return parts.map(p -> p.column(dates, dialect.decimalMark()));
-        }
         List<Integer> times = new ArrayList<>();
         int date = -1;
         int week = -1;
         for (int i = 0; i < headings.size(); i++) {
+            if (parts.isPresent() && ClockParts.isOne(headings.get(i))) {
+                continue;
+            }
             if (isWeek(headings.get(i))) {
                 week = i;
             } else if (isDate(headings.get(i)) && date < 0) {
@@ -179,6 +177,14 @@ final class TimeHeading {
         Optional<TimeColumn> absolute = absolute(times, date, week);
         if (absolute.isPresent()) {
             return absolute;
+        }
+        if (parts.isPresent()) {
+            List<Integer> dates = parts.get().date();
+            return Optional.of(
+                    parts.get()
+                            .column(
+                                    dates.size() == 1 ? samples(dates.get(0)) : List.of(),
+                                    dialect.decimalMark()));
         }
         for (int column : times) {
             Optional<TimeColumn> relative = relative(column);
