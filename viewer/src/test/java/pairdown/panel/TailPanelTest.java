@@ -67,8 +67,7 @@ class TailPanelTest {
     void ratesOfTurnHaveAStripWithTheExcursionSign() {
         showOnly(StripKind.TURNING);
         draw();
-        for (String text :
-                new String[] {"Turning", "pitch, nose up", "yaw, nose right", "excursion"}) {
+        for (String text : new String[] {"Turning", "nose up", "nose right", "excursion"}) {
             assertTrue(canvas.says(text), text);
         }
         assertTrue(canvas.says("°/s"), "its unit");
