@@ -18,13 +18,15 @@ import pairdown.time.TimeAxis;
  * The whole of what was found out about one attempt; immutable. Report, viewer and files are made
  * from this alone.
  *
+ * @param settings what it was judged by beyond the attempt's own plan
  * @param axis times in here are seconds on this axis
  * @param frame positions in here are east, north, up in this frame
  * @param span first to last instant of any trajectory
- * @param notes what could not be known and why, beyond single logs
+ * @param notes what was assumed, and what could not be known and why, beyond single logs
  */
 public record Debrief(
         Attempt attempt,
+        DebriefSettings settings,
         TimeAxis axis,
         LocalFrame frame,
         Span span,

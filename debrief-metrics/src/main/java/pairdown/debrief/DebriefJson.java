@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.function.BiConsumer;
 import pairdown.air.Wind;
+import pairdown.attempt.ChosenSettings;
 import pairdown.clock.ClockResult;
 import pairdown.height.HeightResult;
 import pairdown.phase.Event;
@@ -39,6 +40,7 @@ public final class DebriefJson {
         debrief.attempt().title().ifPresent(t -> root.put("title", t));
         frame(root.putObject("frame"));
         new ThresholdJson(values).fill(root.putObject("thresholds"), debrief.attempt());
+        root.set("settings", ChosenSettings.tree(debrief.settings()));
         ObjectNode clock = root.putObject("clock").put("reference", "UTC");
         each(clock.putArray("logs"), debrief.clock(), this::clock);
         each(root.putObject("heights").putArray("logs"), debrief.heights(), this::height);

@@ -8,7 +8,6 @@ import java.util.concurrent.ForkJoinTask;
 import java.util.function.Consumer;
 import pairdown.attempt.Attempt;
 import pairdown.clock.ClockResult;
-import pairdown.clock.ClockSettings;
 import pairdown.clock.ClockSolution;
 import pairdown.clock.CommonClock;
 import pairdown.clock.LoadedLog;
@@ -21,7 +20,6 @@ import pairdown.pair.PairDebrief;
 import pairdown.pair.PairEvents;
 import pairdown.phase.Event;
 import pairdown.phase.PhaseFinder;
-import pairdown.phase.PhaseSettings;
 import pairdown.phase.Phases;
 import pairdown.safety.Finding;
 import pairdown.tail.TailControl;
@@ -35,10 +33,14 @@ import pairdown.track.UnusableInputException;
  */
 public final class Debriefer {
     private final Attempt attempt;
+    private final DebriefSettings settings;
     private final List<String> notes = new ArrayList<>();
 
-    private Debriefer(Attempt attempt) {
+    private Debriefer(Attempt attempt) throws UnusableInputException {
         this.attempt = attempt;
+        this.settings = DebriefSettings.of(attempt);
+        notes.addAll(attempt.notes());
+        notes.addAll(attempt.settings().notes(DebriefSettings.DEFAULT));
     }
 
     /**
@@ -66,22 +68,25 @@ public final class Debriefer {
     private Debrief run(LogLoader logs, Consumer<String> progress) throws UnusableInputException {
         refuseIfNone(logs);
         progress.accept("aligning clocks and heights");
-        ClockSolution clock = CommonClock.align(logs.loaded(), ClockSettings.DEFAULTS);
-        List<AlignedLog> aligned = HeightReconciler.reconcile(logs.loaded(), clock);
+        ClockSolution clock = CommonClock.align(logs.loaded(), settings.clock());
+        List<AlignedLog> aligned =
+                HeightReconciler.reconcile(logs.loaded(), clock, settings.heights());
         LocalFrame frame = LocalFrame.at(firstFix(aligned));
         progress.accept("finding phases");
-        Phases phases = PhaseFinder.find(aligned, PhaseSettings.DEFAULTS);
+        Phases phases = PhaseFinder.find(aligned, settings.phases());
         progress.accept("smoothing");
-        List<Smoothed> smoothed = Smoothed.all(attempt.participants(), aligned, frame, phases);
+        List<Smoothed> smoothed =
+                Smoothed.all(attempt.participants(), aligned, frame, phases, settings.smoother());
         smoothed.forEach(s -> notes.addAll(s.why()));
         progress.accept("finding the wind");
-        InAir air = InAir.of(smoothed, attempt.air(), frame, phases);
+        InAir air = InAir.of(smoothed, attempt.air(), frame, phases, settings.wind());
         notes.addAll(air.air().notes());
         progress.accept("measuring pairs, reviewing power and tail");
         List<String> tailNotes = new ArrayList<>();
         ForkJoinTask<Optional<TailControl>> review =
-                ForkJoinTask.adapt(() -> Tails.of(attempt, air, phases, tailNotes)).fork();
-        Pairs pairing = new Pairs(attempt, air, frame, phases, clock.axis());
+                ForkJoinTask.adapt(() -> Tails.of(attempt, air, phases, settings.tail(), tailNotes))
+                        .fork();
+        Pairs pairing = new Pairs(attempt, settings, air, frame, phases, clock.axis());
         List<PairDebrief> pairs = pairing.analyse(notes);
         List<Finding> findings = pairing.findings(pairs);
         Optional<TailControl> tail = review.join();
@@ -90,6 +95,7 @@ public final class Debriefer {
                 air.members().stream().map(m -> m.debrief(phases)).toList();
         return new Debrief(
                 attempt,
+                settings,
                 clock.axis(),
                 frame,
                 span(participants),

@@ -9,6 +9,7 @@ import pairdown.air.AttitudeFinder;
 import pairdown.air.DayAir;
 import pairdown.air.Wind;
 import pairdown.air.WindFinder;
+import pairdown.air.WindSettings;
 import pairdown.air.WindSource;
 import pairdown.attempt.AirSettings;
 import pairdown.attempt.LeverArm;
@@ -57,7 +58,12 @@ record InAir(DayAir air, Wind wind, List<Member> members) {
         }
     }
 
-    static InAir of(List<Smoothed> smoothed, AirSettings typed, LocalFrame frame, Phases phases) {
+    static InAir of(
+            List<Smoothed> smoothed,
+            AirSettings typed,
+            LocalFrame frame,
+            Phases phases,
+            WindSettings settings) {
         List<Map<Channel, Series>> systems =
                 smoothed.stream().map(s -> SystemsChannels.of(s.logs())).toList();
         List<WindSource> sources =
@@ -66,7 +72,7 @@ record InAir(DayAir air, Wind wind, List<Member> members) {
                         .flatMap(i -> source(smoothed.get(i), systems.get(i), phases).stream())
                         .toList();
         DayAir air = DayAir.find(typed, frame, sources);
-        Wind wind = WindFinder.find(sources, typed, air, frame);
+        Wind wind = WindFinder.find(sources, typed, air, frame, settings);
         List<Member> members =
                 IntStream.range(0, smoothed.size())
                         .parallel()

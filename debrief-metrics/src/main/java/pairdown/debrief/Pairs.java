@@ -38,13 +38,21 @@ final class Pairs {
     private static final double MARK_REACH_S = 1;
 
     private final Attempt attempt;
+    private final DebriefSettings settings;
     private final InAir air;
     private final LocalFrame frame;
     private final Phases phases;
     private final TimeAxis axis;
 
-    Pairs(Attempt attempt, InAir air, LocalFrame frame, Phases phases, TimeAxis axis) {
+    Pairs(
+            Attempt attempt,
+            DebriefSettings settings,
+            InAir air,
+            LocalFrame frame,
+            Phases phases,
+            TimeAxis axis) {
         this.attempt = attempt;
+        this.settings = settings;
         this.air = air;
         this.frame = frame;
         this.phases = phases;
@@ -84,7 +92,7 @@ final class Pairs {
                 notes.add(flyer.id() + " and the lead were never logged at the same time");
             }
         }
-        return inputs.parallelStream().map(PairAnalysis::analyse).toList();
+        return inputs.parallelStream().map(i -> PairAnalysis.analyse(i, settings.pairs())).toList();
     }
 
     private boolean showsNoFlight(String id) {
@@ -163,7 +171,8 @@ final class Pairs {
                         attempt.lead().flatMap(l -> descent(l.id())),
                         air.wind(),
                         frame,
-                        air.air().undulation_m()));
+                        air.air().undulation_m()),
+                settings.safety());
     }
 
     private Optional<Body> body(InAir.Member m) {

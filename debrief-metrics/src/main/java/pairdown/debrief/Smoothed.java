@@ -33,12 +33,19 @@ record Smoothed(
             List<Participant> participants,
             List<AlignedLog> logs,
             LocalFrame frame,
-            Phases phases) {
-        return participants.parallelStream().map(p -> of(p, logs, frame, phases)).toList();
+            Phases phases,
+            SmootherSettings settings) {
+        return participants.parallelStream()
+                .map(p -> of(p, logs, frame, phases, settings))
+                .toList();
     }
 
     private static Smoothed of(
-            Participant p, List<AlignedLog> all, LocalFrame frame, Phases phases) {
+            Participant p,
+            List<AlignedLog> all,
+            LocalFrame frame,
+            Phases phases,
+            SmootherSettings settings) {
         List<AlignedLog> own =
                 all.stream().filter(l -> l.participant().id().equals(p.id())).toList();
         Optional<AlignedLog> best = Smoother.best(own);
@@ -49,7 +56,7 @@ record Smoothed(
         }
         try {
             SmoothedTrajectory motion =
-                    Smoother.smooth(best.get(), frame, SmootherSettings.DEFAULT, jerk(p, phases));
+                    Smoother.smooth(best.get(), frame, settings, jerk(p, phases, settings));
             return new Smoothed(p, own, best, Optional.of(motion), why);
         } catch (UnusableInputException e) {
             why.add(String.valueOf(e.getMessage()));
@@ -57,11 +64,10 @@ record Smoothed(
         }
     }
 
-    private static JerkProfile jerk(Participant p, Phases phases) {
+    private static JerkProfile jerk(Participant p, Phases phases, SmootherSettings settings) {
         return p.role().isJumper()
-                ? JerkProfile.ofJumper(
-                        phases.exit_s(p.id()), phases.opening_s(p.id()), SmootherSettings.DEFAULT)
-                : JerkProfile.constant(SmootherSettings.DEFAULT.aircraftJerk_m2ps5());
+                ? JerkProfile.ofJumper(phases.exit_s(p.id()), phases.opening_s(p.id()), settings)
+                : JerkProfile.constant(settings.aircraftJerk_m2ps5());
     }
 
     /** Fixes of a log that the smoother refused; none where another log was smoothed. */

@@ -12,6 +12,7 @@ import pairdown.phase.Phases;
 import pairdown.tail.TailAnalysis;
 import pairdown.tail.TailControl;
 import pairdown.tail.TailInput;
+import pairdown.tail.TailSettings;
 import pairdown.time.Span;
 
 /** The step from the lead's motion, air data and systems channels to its power and tail. */
@@ -19,7 +20,8 @@ final class Tails {
     private Tails() {}
 
     /** Power and tail of the lead; empty, with the reason in the notes, where it left no trace. */
-    static Optional<TailControl> of(Attempt attempt, InAir air, Phases phases, List<String> notes) {
+    static Optional<TailControl> of(
+            Attempt attempt, InAir air, Phases phases, TailSettings settings, List<String> notes) {
         Optional<InAir.Member> lead =
                 air.members().stream()
                         .filter(m -> m.smoothed().participant().role() == Role.LEAD)
@@ -28,7 +30,8 @@ final class Tails {
             notes.add("power and tail: neither motion nor systems of a lead are known");
             return Optional.empty();
         }
-        return Optional.of(TailAnalysis.analyse(input(attempt, lead.get(), air, phases)));
+        return Optional.of(
+                TailAnalysis.analyse(input(attempt, lead.get(), air, phases).with(settings)));
     }
 
     private static TailInput input(Attempt attempt, InAir.Member lead, InAir air, Phases phases) {

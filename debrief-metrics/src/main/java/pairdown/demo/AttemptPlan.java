@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import pairdown.attempt.AirSettings;
 import pairdown.attempt.AirspeedKind;
 import pairdown.attempt.Attempt;
+import pairdown.attempt.ChosenSettings;
 import pairdown.attempt.ClockMark;
 import pairdown.attempt.LeverArm;
 import pairdown.attempt.Limits;
@@ -109,6 +110,7 @@ public record AttemptPlan(
                 gate_m,
                 limits,
                 air,
+                ChosenSettings.NONE,
                 List.of());
     }
 

@@ -1,7 +1,5 @@
 package pairdown.season;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import pairdown.attempt.JsonFields;
-import pairdown.attempt.JsonFile;
 import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.track.UnusableInputException;
 import pairdown.units.Dimension;
@@ -34,8 +31,6 @@ public record Criteria(
         OptionalInt mostExceedances,
         OptionalInt mostEpisodes,
         OptionalDouble matched_s) {
-    private static final String FILE = "season.json";
-
     /** No criteria at all. */
     public static final Criteria NONE = untold(Optional.empty());
 
@@ -50,24 +45,13 @@ public record Criteria(
     }
 
     /**
-     * Those of a season's folder; none where it has no such file, or results that were written
-     * under its name.
+     * Those of the team's file.
      *
-     * @param notes where fields read over are said
-     * @throws UnusableInputException if the file makes no sense
+     * @throws UnusableInputException if one makes no sense
      */
-    static Criteria read(Path folder, List<String> notes) throws UnusableInputException {
-        Path file = folder.resolve(FILE);
-        if (!Files.isRegularFile(file)) {
-            return NONE;
-        }
-        JsonFields root = JsonFields.root(JsonFile.read(file), notes);
-        if (root.names().contains("format")) {
-            return NONE;
-        }
-        Optional<String> title = root.text("title");
-        Optional<JsonFields> given = root.object("criteria");
-        root.sayUnknown();
+    static Criteria of(JsonFields team) throws UnusableInputException {
+        Optional<String> title = team.text("title");
+        Optional<JsonFields> given = team.object("criteria");
         if (given.isEmpty()) {
             return untold(title);
         }
@@ -82,20 +66,6 @@ public record Criteria(
                         c.notNegative("matched", Dimension.TIME));
         c.sayUnknown();
         return criteria;
-    }
-
-    /** Whether a folder has a {@code season.json} of a team's, not one of results. */
-    public static boolean isIn(Path folder) {
-        Path file = folder.resolve(FILE);
-        try {
-            return Files.isRegularFile(file)
-                    && !JsonFields.root(JsonFile.read(file), new ArrayList<>())
-                            .names()
-                            .contains("format");
-        } catch (UnusableInputException e) {
-            // Whatever it is, it is not ours to overwrite.
-            return true;
-        }
     }
 
     private static OptionalInt count(JsonFields c, String field) throws UnusableInputException {

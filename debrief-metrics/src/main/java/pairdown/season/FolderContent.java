@@ -14,11 +14,13 @@ import java.util.stream.Stream;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.LogRef;
 import pairdown.attempt.Participant;
+import pairdown.attempt.SeasonFile;
+import pairdown.track.UnusableInputException;
 
 /**
  * The files an attempt rests on, as they were when they were looked at: those in its folder and
- * those its {@code attempt.json} names elsewhere. What was made from it counts as long as the
- * content is the same.
+ * those its {@code attempt.json} names elsewhere, and the {@code season.json} above it that sets
+ * numbers for it. What was made from it counts as long as the content is the same.
  *
  * @param looked_ms when they were looked at
  * @param files by path relative to the attempt's folder
@@ -38,6 +40,7 @@ public record FolderContent(long looked_ms, Map<String, FileStamp> files) {
             names.add(name(attempt, file));
         }
         besides.forEach(file -> names.add(name(attempt, file)));
+        settingsAbove(attempt).ifPresent(file -> names.add(name(attempt, file)));
         before.ifPresent(b -> names.addAll(b.files().keySet()));
         Map<String, FileStamp> now = new TreeMap<>();
         for (String name : names) {
@@ -51,6 +54,17 @@ public record FolderContent(long looked_ms, Map<String, FileStamp> files) {
             }
         }
         return new FolderContent(now_ms, now);
+    }
+
+    /**
+     * A season's file that the attempt is debriefed by; one that makes no sense is its reader's.
+     */
+    private static Optional<Path> settingsAbove(Path attempt) {
+        try {
+            return SeasonFile.above(attempt);
+        } catch (UnusableInputException e) {
+            return Optional.empty();
+        }
     }
 
     /** The logs and column maps of an attempt, wherever they lie. */

@@ -3,7 +3,6 @@ package pairdown.season;
 import java.util.List;
 import java.util.Optional;
 import pairdown.tail.TailSeason;
-import pairdown.tail.TailSettings;
 
 /**
  * What all attempts below a folder say together.
@@ -13,6 +12,7 @@ import pairdown.tail.TailSettings;
  * @param repeatabilities one for each configuration in which the lead dived, the latest dive's
  *     first
  * @param tails power and tail over the attempts, one for each lead aircraft
+ * @param settings what the figures were found with
  * @param criteria the team's own for the next step, met or not met
  * @param notes what was read over, in words
  * @param madeFrom differs whenever attempts, criteria, settings or program do; empty where unknown
@@ -24,6 +24,7 @@ public record Season(
         List<Repeatability> repeatabilities,
         Envelope envelope,
         List<TailSeason> tails,
+        SeasonSettings settings,
         List<Criterion> criteria,
         List<String> notes,
         String madeFrom) {
@@ -41,11 +42,7 @@ public record Season(
     }
 
     /** From summaries in any order, judged by the team's criteria. */
-    public static Season of(
-            List<AttemptSummary> found,
-            Criteria criteria,
-            SeasonSettings settings,
-            List<String> notes) {
+    public static Season of(List<AttemptSummary> found, SeasonPlan plan) {
         List<AttemptSummary> ordered =
                 found.stream()
                         .sorted(
@@ -55,18 +52,19 @@ public record Season(
                                                 : (a.start() + a.folder())
                                                         .compareTo(b.start() + b.folder()))
                         .toList();
+        SeasonSettings settings = plan.settings();
         List<AttemptSummary> usable = ordered.stream().filter(AttemptSummary::usable).toList();
         return new Season(
-                criteria.title(),
+                plan.criteria().title(),
                 ordered,
                 Ladder.of(usable, settings),
                 Repeatability.byConfiguration(usable, settings),
                 Envelope.of(usable, settings),
                 TailSeason.of(
-                        usable.stream().flatMap(a -> a.tail().stream()).toList(),
-                        TailSettings.DEFAULT),
-                criteria.judge(usable),
-                notes,
+                        usable.stream().flatMap(a -> a.tail().stream()).toList(), plan.tail()),
+                settings,
+                plan.criteria().judge(usable),
+                plan.notes(),
                 "");
     }
 
@@ -78,6 +76,7 @@ public record Season(
                 repeatabilities,
                 envelope,
                 tails,
+                settings,
                 criteria,
                 notes,
                 content);

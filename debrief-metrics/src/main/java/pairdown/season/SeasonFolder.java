@@ -16,13 +16,13 @@ import pairdown.track.UnusableInputException;
  */
 public final class SeasonFolder {
     private final Path folder;
-    private final SeasonSettings settings;
+    private final SeasonPlan plan;
     private final SeasonCache cache;
 
-    private SeasonFolder(Path folder, SeasonSettings settings, Path userCache) {
+    private SeasonFolder(Path folder, SeasonPlan plan, Path userCache) {
         this.folder = folder;
-        this.settings = settings;
-        this.cache = SeasonCache.of(folder, settings, userCache);
+        this.plan = plan;
+        this.cache = SeasonCache.of(folder, plan.settings(), userCache);
     }
 
     /**
@@ -44,7 +44,7 @@ public final class SeasonFolder {
                     folder.toString(),
                     "name the folder above the attempts' folders");
         }
-        return new SeasonFolder(folder, SeasonSettings.DEFAULT, userCache);
+        return new SeasonFolder(folder, SeasonPlan.read(folder), userCache);
     }
 
     /** Where a user's caches lie by the custom of the system. */
@@ -57,8 +57,6 @@ public final class SeasonFolder {
     }
 
     Season season(Consumer<String> progress) throws UnusableInputException {
-        List<String> notes = new ArrayList<>();
-        Criteria criteria = Criteria.read(folder, notes);
         List<Path> attempts = AttemptFinder.below(folder);
         AtomicInteger done = new AtomicInteger();
         List<SeasonCache.Current> found =
@@ -66,7 +64,9 @@ public final class SeasonFolder {
                         .map(
                                 a -> {
                                     SeasonCache.Current c =
-                                            cache.get(a, new AttemptSource(a, name(a), settings));
+                                            cache.get(
+                                                    a,
+                                                    new AttemptSource(a, name(a), plan.settings()));
                                     progress.accept(
                                             done.incrementAndGet()
                                                     + " of "
@@ -76,28 +76,25 @@ public final class SeasonFolder {
                                     return c;
                                 })
                         .toList();
-        return season(found, criteria, notes);
+        return season(found);
     }
 
-    private Season season(List<SeasonCache.Current> found, Criteria criteria, List<String> notes) {
+    private Season season(List<SeasonCache.Current> found) {
         StringJoiner madeFrom = new StringJoiner("\n");
-        madeFrom.add(criteria.toString());
+        madeFrom.add(plan.toString());
         found.forEach(c -> madeFrom.add(c.summary().folder() + " " + c.madeFrom()));
         List<AttemptSummary> summaries = found.stream().map(SeasonCache.Current::summary).toList();
-        return Season.of(summaries, criteria, settings, notes)
-                .madeFrom(FileStamp.hash(madeFrom.toString()));
+        return Season.of(summaries, plan).madeFrom(FileStamp.hash(madeFrom.toString()));
     }
 
     /** What is known without debriefing anything. */
     SeasonResults known() throws UnusableInputException {
-        List<String> notes = new ArrayList<>();
-        Criteria criteria = Criteria.read(folder, notes);
         List<SeasonCache.Current> current = new ArrayList<>();
         List<Path> changed = new ArrayList<>();
         for (Path attempt : AttemptFinder.below(folder)) {
             cache.current(attempt).ifPresentOrElse(current::add, () -> changed.add(attempt));
         }
-        return new SeasonResults(season(current, criteria, notes), changed);
+        return new SeasonResults(season(current), changed);
     }
 
     private String name(Path attempt) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
+import pairdown.attempt.ChosenSettings;
 import pairdown.debrief.JsonValues;
 import pairdown.debrief.TailTablesJson;
 import pairdown.season.AttemptSummary.Dive;
@@ -23,6 +24,8 @@ import pairdown.time.TimeAxis;
  * absent.
  *
  * <ul>
+ *   <li>{@code settings}: what the figures were found with, by the names that the team's own {@code
+ *       season.json} sets them under.
  *   <li>{@code attempts}: all, in order of time, the unusable last with their {@code reason}; for a
  *       flyer its gaps (m, one sigma beside), {@code held_s}, {@code matchedLongest_s}, {@code
  *       overshoots}, {@code verdict} and {@code spread} about its mean place in the lead's axes;
@@ -58,6 +61,7 @@ public final class SeasonJson {
         ObjectNode root = MAPPER.createObjectNode();
         root.put("format", "pairdown-season").put("version", 1);
         season.title().ifPresent(t -> root.put("title", t));
+        root.set("settings", ChosenSettings.tree(season.settings()));
         ArrayNode attempts = root.putArray("attempts");
         season.attempts().forEach(a -> attempt(attempts.addObject(), a));
         repeatability(root.putObject("repeatability"), season);

@@ -30,7 +30,9 @@ class CriteriaTest {
 
     private Criteria criteria(String json) throws IOException, UnusableInputException {
         Files.writeString(folder.resolve("season.json"), json);
-        return Criteria.read(folder, notes);
+        SeasonPlan plan = SeasonPlan.read(folder);
+        notes.addAll(plan.notes());
+        return plan.criteria();
     }
 
     private static AttemptSummary on(int n) {
@@ -89,7 +91,7 @@ class CriteriaTest {
         assertEquals(Optional.of("Two wide, then nearer"), c.title());
         assertTrue(c.judge(List.of(on(1))).isEmpty());
         Files.delete(folder.resolve("season.json"));
-        assertEquals(Criteria.NONE, Criteria.read(folder, notes));
+        assertEquals(Criteria.NONE, SeasonPlan.read(folder).criteria());
     }
 
     @Test

@@ -34,9 +34,7 @@ class SeasonFilesTest {
                                         SeasonSamples.withoutSigma(
                                                 SeasonSamples.flyer("amber", 55, 0, "short"))),
                                 AttemptSummary.unusable("x", "day/x", "no files, \"none\"")),
-                        Criteria.NONE,
-                        SeasonSettings.DEFAULT,
-                        List.of());
+                        SeasonPlan.of(Criteria.NONE));
         SeasonFiles.write(season, ResultFolder.at(folder));
     }
 
@@ -116,9 +114,7 @@ class SeasonFilesTest {
         Season season =
                 Season.of(
                         List.of(SeasonSamples.flown(1, lead, slow, fast, one, two, three)),
-                        Criteria.NONE,
-                        SeasonSettings.DEFAULT,
-                        List.of());
+                        SeasonPlan.of(Criteria.NONE));
         JsonNode envelope = SeasonJson.of(season).path("envelope");
         assertEquals("calibrated", envelope.path("airspeed").asText());
         assertEquals(true, envelope.path("overlapArea").asDouble() > 0);

@@ -162,6 +162,39 @@ class SeasonFolderTest {
     }
 
     @Test
+    void aTeamsNumbersHoldForTheSeasonAndForEachAttemptAndAreDebriefedAnew(
+            @TempDir Path team, @TempDir Path cache) throws Exception {
+        WIDE.write(team.resolve("01"));
+        Season usual = SeasonFolder.at(team, cache).season(step -> {});
+        Files.writeString(
+                team.resolve("season.json"),
+                """
+                {"settings": {"season": {"segment_s": 8}, "phases": {"descentSink_mps": 40}}}
+                """);
+        assertEquals(1, SeasonFolder.at(team, cache).known().notDebriefed().size());
+        Season chosen = SeasonFolder.at(team, cache).season(step -> {});
+        assertEquals(8, chosen.settings().segment_s());
+        assertEquals(8, SeasonJson.of(chosen).at("/settings/segment_s").asDouble());
+        assertTrue(usual.attempts().get(0).dive().isPresent());
+        assertTrue(chosen.attempts().get(0).dive().isEmpty(), "nothing sinks that fast");
+        assertEquals(
+                List.of(
+                        "season.segment_s is set to 8, usually 5",
+                        "phases.descentSink_mps is set to 40, usually 4"),
+                chosen.notes());
+        Files.writeString(team.resolve("season.json"), "{\"settings\": {\"phases\": {\"x\": 1}}}");
+        assertThrows(UnusableInputException.class, () -> SeasonFolder.at(team, cache));
+    }
+
+    @Test
+    void criteriaAloneAskForNoNewDebrief(@TempDir Path team, @TempDir Path cache) throws Exception {
+        WIDE.write(team.resolve("01"));
+        SeasonFolder.at(team, cache).season(step -> {});
+        Files.writeString(team.resolve("season.json"), "{\"criteria\": {\"onGateInARow\": 2}}");
+        assertTrue(SeasonFolder.at(team, cache).known().complete());
+    }
+
+    @Test
     void aFolderThatIsNoneOrHoldsNoneIsRefused(@TempDir Path bare) {
         assertThrows(
                 UnusableInputException.class, () -> SeasonFolder.at(bare.resolve("nowhere"), user));

@@ -10,8 +10,7 @@ import pairdown.season.AttemptSummary.FlyerSummary;
 
 /** Summaries with figures chosen by hand. */
 final class SeasonSamples {
-    static final Season NONE =
-            Season.of(List.of(), Criteria.NONE, SeasonSettings.DEFAULT, List.of());
+    static final Season NONE = Season.of(List.of(), SeasonPlan.of(Criteria.NONE));
     static final Target TARGET = new Target(38, AirspeedKind.TRUE, 17.78, 1.5, 1.0, 10);
 
     private SeasonSamples() {}

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
  * @param id the attempt's name in results
  * @param folder where its files lie
  * @param gate_m the planned distance from the slot
+ * @param settings numbers that this team wants otherwise than usual
  * @param notes what was assumed in the absence of an {@code attempt.json}: a guessed lead, say
  */
 public record Attempt(
@@ -23,6 +24,7 @@ public record Attempt(
         OptionalDouble gate_m,
         Limits limits,
         AirSettings air,
+        ChosenSettings settings,
         List<String> notes) {
     public Attempt {
         participants = List.copyOf(participants);

@@ -60,6 +60,7 @@ final class AttemptFile {
         OptionalDouble gate_m = root.positive("gate", Dimension.LENGTH);
         Limits limits = limits(root);
         AirSettings air = air(root);
+        ChosenSettings chosen = SeasonFile.settings(root);
         root.sayUnknown();
         return new Attempt(
                 id.orElse(fallback),
@@ -71,6 +72,7 @@ final class AttemptFile {
                 gate_m,
                 limits,
                 air,
+                chosen.orElse(SeasonFile.settingsAbove(folder)),
                 notes);
     }
 

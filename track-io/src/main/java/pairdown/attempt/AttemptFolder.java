@@ -80,7 +80,7 @@ public final class AttemptFolder {
         String name = file.getFileName().toString();
         boolean ours =
                 name.equals(AttemptFile.NAME)
-                        || name.equals("season.json")
+                        || name.equals(SeasonFile.NAME)
                         || name.equals("marks.json")
                         || name.endsWith(".columns.json");
         return !ours && !name.startsWith(".");

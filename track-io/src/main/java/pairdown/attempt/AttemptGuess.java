@@ -70,7 +70,7 @@ final class AttemptGuess {
         return notes.isEmpty() ? "" : " (" + notes.get(0) + ")";
     }
 
-    Attempt attempt() {
+    Attempt attempt() throws UnusableInputException {
         List<Candidate> moving = logs.stream().filter(Candidate::hasPositions).toList();
         List<MotionTraits> traits =
                 moving.stream().map(c -> MotionTraits.of(c.stem(), c.track())).toList();
@@ -98,6 +98,7 @@ final class AttemptGuess {
                 OptionalDouble.empty(),
                 Limits.NONE,
                 AirSettings.NONE,
+                SeasonFile.settingsAbove(folder),
                 notes);
     }
 

@@ -169,12 +169,35 @@ public final class JsonFields {
         return OptionalDouble.of(v.get().asDouble());
     }
 
+    /** All numbers of this object and of the objects in it, by their names with dots between. */
+    void collectNumbers(String group, List<ChosenSettings.Chosen> into)
+            throws UnusableInputException {
+        for (String name : names()) {
+            Optional<JsonFields> inner =
+                    value(name).filter(JsonNode::isObject).isPresent()
+                            ? object(name)
+                            : Optional.empty();
+            if (inner.isPresent()) {
+                inner.get().collectNumbers(group + name + ".", into);
+            } else if (value(name).filter(JsonNode::isNumber).isPresent()) {
+                into.add(
+                        new ChosenSettings.Chosen(
+                                group + name,
+                                node.get(name).asDouble(),
+                                file.where(pointer + "/" + name)));
+            } else {
+                throw complaint(
+                        name, "\"" + name + "\" must be a number", "its unit is in its name");
+            }
+        }
+    }
+
     /** Notes each field that was never asked for. */
     public void sayUnknown() {
         for (String name : names()) {
             if (!asked.contains(name)) {
                 notes.add(
-                        file.where(pointer + "/" + name)
+                        file.place(pointer + "/" + name)
                                 + ": field \""
                                 + name
                                 + "\" is not known and was read over (known here: "

@@ -128,13 +128,22 @@ public final class JsonFile {
      * line.
      */
     public String where(String pointer) {
+        return path + ":" + line(pointer);
+    }
+
+    /** The same without the folders on the way, for what is told to those it is shared with. */
+    String place(String pointer) {
+        return path.getFileName() + ":" + line(pointer);
+    }
+
+    private int line(String pointer) {
         for (String p = pointer; !p.isEmpty(); p = p.substring(0, p.lastIndexOf('/'))) {
             Integer line = lines.get(p);
             if (line != null) {
-                return path + ":" + line;
+                return line;
             }
         }
-        return path + ":1";
+        return 1;
     }
 
     /** A complaint about the value at a pointer. */

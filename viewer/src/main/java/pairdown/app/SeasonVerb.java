@@ -9,11 +9,11 @@ import java.util.StringJoiner;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import pairdown.attempt.SeasonFile;
 import pairdown.debrief.ResultFolder;
 import pairdown.report.SeasonReport;
 import pairdown.report.SeasonReport.ReportLinks;
 import pairdown.season.AttemptSummary;
-import pairdown.season.Criteria;
 import pairdown.season.Season;
 import pairdown.season.SeasonFiles;
 import pairdown.season.SeasonFolder;
@@ -116,7 +116,7 @@ final class SeasonVerb implements Callable<Integer> {
      * The team's criteria have the results' name: written into their folder, results erase them.
      */
     private void keepCriteria(Path place) throws OutputException {
-        if (Criteria.isIn(place)) {
+        if (SeasonFile.isIn(place)) {
             throw new OutputException(
                     place,
                     "its season.json holds the team's criteria and would be overwritten",

@@ -14,21 +14,20 @@ import pairdown.words.Words;
 
 /** The strips of the lead's power and controls. */
 final class SystemsStrips {
-    /** Travel from which on a control counts as near its stop (%), as the episode's sign has it. */
-    private static final double NEAR_STOP_PCT = TailSettings.Signs.DEFAULT.nearStop_pct();
-
-    /** Under this share of the standing level a drop counts, as the episode's sign has it. */
-    private static final double LOST_SHARE = TailSettings.Signs.DEFAULT.lostBelow();
-
     /** A colour and shape that participants get last. */
     private static final int SECOND = 5;
 
     private final Debrief debrief;
+
+    /** What counts as near a stop, as lost and as fast: as the episodes' signs have it. */
+    private final TailSettings.Signs signs;
+
     private final int lead;
     private final Words words;
 
     SystemsStrips(Recording recording, Words words) {
         this.debrief = recording.debrief();
+        this.signs = debrief.settings().tail().signs();
         this.lead = Math.max(0, recording.subject());
         this.words = words;
     }
@@ -64,8 +63,8 @@ final class SystemsStrips {
                 100,
                 curves,
                 List.of(
-                        new StripData.Level(NEAR_STOP_PCT, words.get("strip.near-stop")),
-                        new StripData.Level(-NEAR_STOP_PCT, words.get("strip.near-stop"))),
+                        new StripData.Level(signs.nearStop_pct(), words.get("strip.near-stop")),
+                        new StripData.Level(-signs.nearStop_pct(), words.get("strip.near-stop"))),
                 List.of(),
                 words.get("strip.why.systems"));
     }
@@ -74,7 +73,7 @@ final class SystemsStrips {
         List<Curve> curves = new ArrayList<>();
         logged(Channel.PITCH_RATE, lead, "strip.pitch-rate").ifPresent(curves::add);
         logged(Channel.YAW_RATE, SECOND, "strip.yaw-rate").ifPresent(curves::add);
-        double fast = TailSettings.Signs.DEFAULT.rate_dps();
+        double fast = signs.rate_dps();
         return new StripData(
                 StripKind.TURNING,
                 Measure.TURN_RATE,
@@ -110,7 +109,7 @@ final class SystemsStrips {
                                                             v, words.get("strip.standing")));
                                             lines.add(
                                                     new StripData.Level(
-                                                            LOST_SHARE * v,
+                                                            signs.lostBelow() * v,
                                                             words.get("strip.lost")));
                                         }));
         return figure(StripKind.EFFECTIVENESS, "effectiveness", 0, 1.2, lines);

@@ -37,10 +37,8 @@ final class TrustRows {
             rows.add(row(log));
         }
         rows.add(Row.heading(words.get("trust.air")).saying(air()));
-        List<String> notes = new ArrayList<>(debrief.attempt().notes());
-        notes.addAll(debrief.notes());
-        if (!notes.isEmpty()) {
-            rows.add(Row.heading(words.get("trust.notes")).saying(told.of(notes)));
+        if (!debrief.notes().isEmpty()) {
+            rows.add(Row.heading(words.get("trust.notes")).saying(told.of(debrief.notes())));
         }
         return rows;
     }

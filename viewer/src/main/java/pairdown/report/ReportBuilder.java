@@ -84,8 +84,7 @@ final class ReportBuilder {
     }
 
     private List<String> notes() {
-        List<String> notes = new ArrayList<>(debrief.attempt().notes());
-        notes.addAll(debrief.notes());
+        List<String> notes = new ArrayList<>(debrief.notes());
         notes.addAll(debrief.wind().notes());
         return told.of(notes);
     }

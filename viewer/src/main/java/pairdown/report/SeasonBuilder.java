@@ -141,7 +141,7 @@ final class SeasonBuilder {
     }
 
     private List<Threshold> thresholds() {
-        SeasonSettings s = SeasonSettings.DEFAULT;
+        SeasonSettings s = season.settings();
         return List.of(
                 threshold("segment", figures.text(Measure.DURATION, s.segment_s())),
                 threshold("airspeedSd", figures.text(Measure.AIRSPEED, s.airspeedSd_mps())),

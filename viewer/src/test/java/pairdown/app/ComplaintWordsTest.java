@@ -68,7 +68,14 @@ class ComplaintWordsTest {
                 "{'participants': [{'id': 'a', 'role': 'lead'}], 'limits': {'breakOffHeight':"
                         + " '900 m', 'breakOffDatum': 'agl'}}",
                 "{'participants': [{'id': 'a', 'role': 'lead'}], 'limits': {'breakOffHeight':"
-                        + " '900 m', 'breakOffDatum': 'sky'}}"
+                        + " '900 m', 'breakOffDatum': 'sky'}}",
+                "{'participants': [{'id': 'a', 'role': 'lead'}], 'settings': {'x': 1}}",
+                "{'participants': [{'id': 'a', 'role': 'lead'}], 'settings': {'tail': {'x': 1}}}",
+                "{'participants': [{'id': 'a', 'role': 'lead'}], 'settings': {'tail': {'force': {'discDiameter_m': '2 m'}}}}",
+                "{'participants': [{'id': 'a', 'role': 'lead'}], 'settings': {'tail': {'force': {'discDiameter_m': 2800}}}}",
+                "{'participants': [{'id': 'a', 'role': 'lead'}], 'settings': {'smoother': {'tuningPasses': 1.5}}}",
+                "{'participants': [{'id': 'a', 'role': 'lead'}], 'settings': {'pairs': {'hole_s': 2}}}",
+                "{'participants': [{'id': 'a', 'role': 'lead'}], 'settings': {'tail': {'review': {'bootstrap': {'resamples': 90}}}}}"
             })
     void whatAnAttemptsFileLacksIsAKnownText(String json) throws Exception {
         Files.writeString(folder.resolve("attempt.json"), json.replace('\'', '"'));

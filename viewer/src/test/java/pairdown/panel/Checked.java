@@ -22,6 +22,7 @@ final class Checked {
     static Debrief of(Debrief d) {
         return new Debrief(
                 d.attempt(),
+                d.settings(),
                 d.axis(),
                 d.frame(),
                 d.span(),
@@ -97,6 +98,7 @@ final class Checked {
     static Debrief withoutPairs(Debrief d) {
         return new Debrief(
                 d.attempt(),
+                d.settings(),
                 d.axis(),
                 d.frame(),
                 d.span(),

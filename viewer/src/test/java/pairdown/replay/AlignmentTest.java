@@ -54,6 +54,7 @@ class AlignmentTest {
     private static Debrief withoutPairs(Debrief d) {
         return new Debrief(
                 d.attempt(),
+                d.settings(),
                 d.axis(),
                 d.frame(),
                 d.span(),

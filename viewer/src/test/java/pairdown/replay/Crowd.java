@@ -16,6 +16,7 @@ import pairdown.attempt.AirSettings;
 import pairdown.attempt.AirspeedKind;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.BreakOff;
+import pairdown.attempt.ChosenSettings;
 import pairdown.attempt.ClosureSettings;
 import pairdown.attempt.LeverArm;
 import pairdown.attempt.Limits;
@@ -24,6 +25,7 @@ import pairdown.attempt.Participant;
 import pairdown.attempt.Role;
 import pairdown.attempt.Target;
 import pairdown.debrief.Debrief;
+import pairdown.debrief.DebriefSettings;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.LocalFrame;
@@ -119,6 +121,7 @@ public final class Crowd {
                         .toList();
         return new Debrief(
                 attempt(people),
+                DebriefSettings.DEFAULT,
                 new TimeAxis(Instant.parse("2031-05-14T15:00:00Z")),
                 LocalFrame.at(Geodetic.ofDegrees(-22.5, 15.2, 900)),
                 new Span(0, end_s),
@@ -160,6 +163,7 @@ public final class Crowd {
                         ClosureSettings.DEFAULT,
                         OptionalDouble.empty()),
                 AirSettings.NONE,
+                ChosenSettings.NONE,
                 List.of());
     }
 

@@ -15,6 +15,7 @@ import pairdown.attempt.AirSettings;
 import pairdown.attempt.AirspeedKind;
 import pairdown.attempt.Attempt;
 import pairdown.attempt.BreakOff;
+import pairdown.attempt.ChosenSettings;
 import pairdown.attempt.ClosureSettings;
 import pairdown.attempt.LeverArm;
 import pairdown.attempt.Limits;
@@ -23,6 +24,7 @@ import pairdown.attempt.Participant;
 import pairdown.attempt.Role;
 import pairdown.attempt.Target;
 import pairdown.debrief.Debrief;
+import pairdown.debrief.DebriefSettings;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.LocalFrame;
@@ -142,6 +144,7 @@ public final class SyntheticDebrief {
                                 ClosureSettings.DEFAULT,
                                 OptionalDouble.empty()),
                         AirSettings.NONE,
+                        ChosenSettings.NONE,
                         List.of());
         Span all = new Span(0, END_S);
         List<ParticipantDebrief> bodies =
@@ -152,6 +155,7 @@ public final class SyntheticDebrief {
                         body(people.get(3), this::ship, new Span(0, 130), List.of(), 3));
         return new Debrief(
                 attempt,
+                DebriefSettings.DEFAULT,
                 new TimeAxis(Instant.parse("2031-05-14T15:00:00Z")),
                 LocalFrame.at(Geodetic.ofDegrees(-22.5, 15.2, 900)),
                 all,

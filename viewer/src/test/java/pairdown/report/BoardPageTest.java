@@ -78,6 +78,7 @@ class BoardPageTest {
         }
         return new Debrief(
                 two.attempt(),
+                two.settings(),
                 two.axis(),
                 two.frame(),
                 two.span(),

@@ -22,7 +22,7 @@ import pairdown.report.SeasonReport.ReportLinks;
 import pairdown.season.Criteria;
 import pairdown.season.Season;
 import pairdown.season.SeasonJson;
-import pairdown.season.SeasonSettings;
+import pairdown.season.SeasonPlan;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Units;
@@ -36,8 +36,7 @@ class SeasonReportTest {
                     "data-from=\"([^\"]+)\" data-sigma=\"([^\"]*)\" data-form=\"([^\"]*)\">([^<]*)<");
     private static final Words WORDS = Words.of(Locale.ENGLISH);
 
-    private static Season season =
-            Season.of(List.of(), Criteria.NONE, SeasonSettings.DEFAULT, List.of());
+    private static Season season = Season.of(List.of(), SeasonPlan.of(Criteria.NONE));
     private static String page = "";
     private static JsonNode json = new JsonMapper().nullNode();
 
@@ -139,7 +138,7 @@ class SeasonReportTest {
 
     @Test
     void anEmptySeasonIsAPageThatSaysSo() throws Exception {
-        Season none = Season.of(List.of(), Criteria.NONE, SeasonSettings.DEFAULT, List.of());
+        Season none = Season.of(List.of(), SeasonPlan.of(Criteria.NONE));
         String bare = SeasonReport.html(none, Units.KNOTS, WORDS, ReportLinks.NONE);
         assertTrue(bare.contains(WORDS.get("seasonPage.meta.none")));
         assertTrue(bare.contains("None were written down"));

@@ -15,9 +15,11 @@ import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.season.AttemptSummary.Spread;
 import pairdown.season.Criteria;
 import pairdown.season.Season;
+import pairdown.season.SeasonPlan;
 import pairdown.season.SeasonSettings;
 import pairdown.season.SteadySegment;
 import pairdown.tail.PowerCurve;
+import pairdown.tail.TailSettings;
 import pairdown.tail.TailSummary;
 
 /**
@@ -47,15 +49,17 @@ public final class SyntheticSeason {
         attempts.add(unusable());
         return Season.of(
                 attempts,
-                new Criteria(
-                        Optional.of("From wide to near"),
-                        OptionalInt.of(2),
-                        OptionalInt.of(3),
-                        OptionalInt.of(0),
-                        OptionalInt.of(0),
-                        OptionalDouble.of(10)),
-                SeasonSettings.DEFAULT,
-                List.of("season.json: field \"colour\" is not known and was read over"));
+                new SeasonPlan(
+                        new Criteria(
+                                Optional.of("From wide to near"),
+                                OptionalInt.of(2),
+                                OptionalInt.of(3),
+                                OptionalInt.of(0),
+                                OptionalInt.of(0),
+                                OptionalDouble.of(10)),
+                        SeasonSettings.DEFAULT,
+                        TailSettings.DEFAULT,
+                        List.of("season.json: field \"colour\" is not known and was read over")));
     }
 
     private double near(double value, double sd) {

@@ -93,6 +93,7 @@ class BlueprintTest {
         }
         return new Debrief(
                 d.attempt(),
+                d.settings(),
                 d.axis(),
                 d.frame(),
                 d.span(),
