@@ -43,7 +43,7 @@ public final class Main {
         return commandLine().execute(args);
     }
 
-    private static CommandLine commandLine() {
+    static CommandLine commandLine() {
         CommandLine line = new CommandLine(new Main());
         line.setExecutionExceptionHandler(new Complaints());
         line.setParameterExceptionHandler(
