@@ -3,6 +3,7 @@ package pairdown.format;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import pairdown.format.source.LogSource;
 import pairdown.format.source.NamedTracksWriter;
 import pairdown.format.source.TrackFormat;
 import pairdown.format.source.TrackWriter;
+import pairdown.track.MotionLimits;
 import pairdown.track.Track;
 import pairdown.track.UnusableInputException;
 
@@ -125,6 +127,17 @@ public final class LogFiles {
         return read(LogSource.of(file), columnMap);
     }
 
+    /** The track, with what its holes say about the logger's setting. */
+    private static Track hinted(Track read) {
+        List<String> hints = MotionLimits.hints(read);
+        if (hints.isEmpty()) {
+            return read;
+        }
+        List<String> warnings = new ArrayList<>(read.report().warnings());
+        warnings.addAll(hints);
+        return read.withReport(read.report().withWarnings(warnings));
+    }
+
     static Track read(LogSource source, Optional<Path> columnMap) throws UnusableInputException {
         byte[] head = source.head();
         if (head.length == 0) {
@@ -137,11 +150,11 @@ public final class LogFiles {
         }
         try {
             if (columnMap.isPresent()) {
-                return new CsvFormat().read(source, columnMap.get());
+                return hinted(new CsvFormat().read(source, columnMap.get()));
             }
             for (TrackFormat format : FORMATS) {
                 if (format.recognises(head)) {
-                    return format.read(source);
+                    return hinted(format.read(source));
                 }
             }
         } catch (IOException e) {

@@ -3,6 +3,7 @@ package pairdown.track;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import pairdown.time.Span;
 
 /**
@@ -22,6 +23,15 @@ public final class Gaps {
      * The holes between rows with a position (between any rows in a log without), on its own clock.
      */
     public static List<Span> of(Track track) {
+        return of(track, track::time_s);
+    }
+
+    /**
+     * The same on another clock.
+     *
+     * @param time_s by row, never falling
+     */
+    public static List<Span> of(Track track, IntToDoubleFunction time_s) {
         double longest_s = Math.max(LEAST_S, STEPS * usualStep_s(track));
         List<Span> gaps = new ArrayList<>();
         int last = -1;
@@ -30,7 +40,7 @@ public final class Gaps {
                 continue;
             }
             if (last >= 0 && track.time_s(row) - track.time_s(last) > longest_s) {
-                gaps.add(new Span(track.time_s(last), track.time_s(row)));
+                gaps.add(new Span(time_s.applyAsDouble(last), time_s.applyAsDouble(row)));
             }
             last = row;
         }

@@ -6,7 +6,9 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import pairdown.geodesy.Geodetic;
 import pairdown.time.TimeAxis;
 
@@ -96,6 +98,33 @@ public final class Track {
 
     public boolean hasPositions() {
         return has(Channel.LATITUDE) && has(Channel.LONGITUDE);
+    }
+
+    /** Rows with a position. */
+    public int fixes() {
+        return fixes(0, size());
+    }
+
+    /** Rows with a position from one (inclusive) to another (exclusive). */
+    public int fixes(int from, int to) {
+        int fixes = 0;
+        for (int row = from; hasPositions() && row < to; row++) {
+            fixes += hasPosition(row) ? 1 : 0;
+        }
+        return fixes;
+    }
+
+    /** The first row with a position. */
+    public OptionalInt firstFix() {
+        return IntStream.range(0, size()).filter(this::hasPosition).findFirst();
+    }
+
+    /** The last row with a position. */
+    public OptionalInt lastFix() {
+        return IntStream.range(0, size())
+                .map(i -> size() - 1 - i)
+                .filter(this::hasPosition)
+                .findFirst();
     }
 
     /**

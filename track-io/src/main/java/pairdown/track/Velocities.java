@@ -45,13 +45,13 @@ public final class Velocities {
         double step_s = medianStep_s(track, time_s);
         double maxStep_s = Math.max(MAX_STEP_S, MAX_STEP_FACTOR * step_s);
         Samples level = ownLevel(track, time_s);
-        if (2 * level.count < fixes(track) || isDead(level)) {
+        if (2 * level.count < track.fixes() || isDead(level)) {
             Samples differenced = differencedLevel(track, time_s, maxStep_s);
             boolean ownWillDo = level.count > 0 && path_m(differenced) < DEAD_SPEED_M;
-            level = ownWillDo && 2 * level.count >= fixes(track) ? level : differenced;
+            level = ownWillDo && 2 * level.count >= track.fixes() ? level : differenced;
         }
         Samples vertical = ownVertical(track, time_s);
-        if (2 * vertical.count < fixes(track)) {
+        if (2 * vertical.count < track.fixes()) {
             vertical = differencedHeight(track, time_s, height_m, maxStep_s);
         }
         return new Velocities(level, vertical, step_s);
@@ -69,14 +69,6 @@ public final class Velocities {
                 differencedHeight(
                         track, track::time_s, row -> track.value(Channel.HEIGHT, row), maxStep_s),
                 step_s);
-    }
-
-    private static int fixes(Track track) {
-        int count = 0;
-        for (int i = 0; track.hasPositions() && i < track.size(); i++) {
-            count += track.hasPosition(i) ? 1 : 0;
-        }
-        return count;
     }
 
     /** Median time between fixes (s), NaN under two fixes. */

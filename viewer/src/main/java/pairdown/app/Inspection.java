@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import pairdown.geodesy.Geodetic;
 import pairdown.time.Span;
 import pairdown.track.Channel;
@@ -43,14 +44,13 @@ record Inspection(
         List<Span> gaps) {
 
     static Inspection of(Track track) {
-        int first = nextFix(track, 0, 1);
-        int last = nextFix(track, track.size() - 1, -1);
-        int from = Math.max(first, 0);
-        int to = last < 0 ? track.size() - 1 : last;
+        OptionalInt first = track.firstFix();
+        int from = first.orElse(0);
+        int to = track.lastFix().orElse(track.size() - 1);
         double step_s = Gaps.usualStep_s(track);
         return new Inspection(
                 track,
-                fixes(track, 0, track.size()),
+                track.fixes(),
                 track.size(),
                 instant(track, track.time_s(from)),
                 instant(track, track.time_s(to)),
@@ -59,8 +59,8 @@ record Inspection(
                 track.datum() == HeightDatum.UNKNOWN ? "msl" : track.datum().key(),
                 separation(track, first),
                 channels(track),
-                first < 0 ? Optional.empty() : Optional.of(place(track, first)),
-                first >= 0 && track.has(Channel.HEIGHT) && hasHeight(track, first),
+                first.isPresent() ? Optional.of(place(track, from)) : Optional.empty(),
+                first.isPresent() && track.has(Channel.HEIGHT) && hasHeight(track, from),
                 Flights.of(track),
                 Gaps.of(track));
     }
@@ -69,26 +69,9 @@ record Inspection(
         return track.report();
     }
 
-    static int fixes(Track track, int from, int to) {
-        int fixes = 0;
-        for (int row = from; row < to; row++) {
-            fixes += track.hasPosition(row) ? 1 : 0;
-        }
-        return fixes;
-    }
-
     /** The instant of a time on the log's own clock, if it has absolute time. */
     static Optional<Instant> instant(Track track, double t_s) {
         return track.axis().map(axis -> axis.instant(t_s));
-    }
-
-    private static int nextFix(Track track, int from, int step) {
-        for (int row = from; row >= 0 && row < track.size(); row += step) {
-            if (track.hasPosition(row)) {
-                return row;
-            }
-        }
-        return -1;
     }
 
     private static boolean hasHeight(Track track, int row) {
@@ -103,11 +86,10 @@ record Inspection(
                 Double.isNaN(height_m) ? 0 : height_m);
     }
 
-    private static OptionalDouble separation(Track track, int firstFix) {
-        if (firstFix < 0) {
-            return OptionalDouble.empty();
-        }
-        return OptionalDouble.of(rounded(EllipsoidHeight.undulation_m(track, firstFix), 3));
+    private static OptionalDouble separation(Track track, OptionalInt fix) {
+        return fix.isPresent()
+                ? OptionalDouble.of(rounded(EllipsoidHeight.undulation_m(track, fix.getAsInt()), 3))
+                : OptionalDouble.empty();
     }
 
     static double rounded(double value, int decimals) {

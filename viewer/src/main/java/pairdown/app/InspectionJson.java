@@ -90,7 +90,7 @@ final class InspectionJson {
             ObjectNode node = flights.addObject();
             time(node, "start", track, track.time_s(flight.fromRow()));
             time(node, "end", track, track.time_s(flight.toRow() - 1));
-            node.put("fixes", Inspection.fixes(track, flight.fromRow(), flight.toRow()));
+            node.put("fixes", track.fixes(flight.fromRow(), flight.toRow()));
         }
     }
 

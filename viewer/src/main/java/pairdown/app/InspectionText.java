@@ -154,7 +154,7 @@ final class InspectionText {
                                         track.time_s(flight.fromRow()),
                                         track.time_s(flight.toRow() - 1))
                                 + ", "
-                                + Inspection.fixes(track, flight.fromRow(), flight.toRow())
+                                + track.fixes(flight.fromRow(), flight.toRow())
                                 + " fixes");
             }
         }
