@@ -65,6 +65,13 @@ final class SystemsChannels {
                 value[k++] = (float) v;
             }
         }
-        return Series.of(t_s, value, channel.isCircular());
+        int[] measured = HeldValues.measured(t_s, value);
+        double[] time_s = new double[measured.length];
+        float[] kept = new float[measured.length];
+        for (int i = 0; i < measured.length; i++) {
+            time_s[i] = t_s[measured[i]];
+            kept[i] = value[measured[i]];
+        }
+        return Series.of(time_s, kept, channel.isCircular());
     }
 }
