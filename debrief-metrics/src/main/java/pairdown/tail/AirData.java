@@ -10,7 +10,7 @@ import pairdown.track.Series;
 
 /**
  * The motion through the air on the grid: smoothed calibrated and true airspeed, sink, path angle
- * and the rate of change of true airspeed. NaN where these data do not give one.
+ * and the acceleration along the path. NaN where these data do not give one.
  *
  * <p>Calibrated and equivalent airspeed are taken as one: at 60 m/s and 4 km they differ by 0.2 %.
  *
@@ -19,7 +19,8 @@ import pairdown.track.Series;
  * @param true_mps smoothed
  * @param sink_mps down positive
  * @param sinePath sink over true airspeed
- * @param acceleration_mps2 slope of true airspeed
+ * @param acceleration_mps2 along the path through the air: by the track, which a gust does not put
+ *     off as it does an airspeed; else the slope of true airspeed
  * @param notes what was assumed and what is missing
  */
 // Columns of the package's own working, never handed out: copies would cost more than they guard.
@@ -56,8 +57,30 @@ record AirData(
             double flying = input.settings().data().flying_mps();
             sine[i] = v >= flying ? Math.max(-1, Math.min(1, sink[i] / smoothTrue[i])) : Double.NaN;
         }
+        double[] acceleration =
+                input.motion()
+                        .trajectory()
+                        .map(t -> line.value(alongPath(t, grid, sine)))
+                        .orElseGet(() -> line.slope(truly));
         return new AirData(
-                smoothCalibrated, pressure, smoothTrue, sink, sine, line.slope(truly), notes);
+                smoothCalibrated, pressure, smoothTrue, sink, sine, acceleration, notes);
+    }
+
+    /** Acceleration of the track along a path that points down by the path angle. */
+    private static double[] alongPath(Trajectory trajectory, Grid grid, double[] sine) {
+        double[] along = Signals.nothing(grid.size());
+        double[] state = new double[Trajectory.VALUES];
+        for (int i = 0; i < along.length; i++) {
+            double t_s = grid.time_s(i);
+            if (trajectory.covers(t_s) && !trajectory.inGap(t_s)) {
+                trajectory.read(t_s, state);
+                double level =
+                        (state[6] * state[3] + state[7] * state[4])
+                                / Math.hypot(state[3], state[4]);
+                along[i] = level * Math.sqrt(1 - sine[i] * sine[i]) - state[8] * sine[i];
+            }
+        }
+        return along;
     }
 
     private static void times(double[] column, double[] factor) {
