@@ -62,8 +62,7 @@ record AirData(
                         .trajectory()
                         .map(t -> line.value(alongPath(t, grid, sine)))
                         .orElseGet(() -> line.slope(truly));
-        return new AirData(
-                smoothCalibrated, pressure, smoothTrue, sink, sine, acceleration, notes);
+        return new AirData(smoothCalibrated, pressure, smoothTrue, sink, sine, acceleration, notes);
     }
 
     /** Acceleration of the track along a path that points down by the path angle. */

@@ -43,6 +43,12 @@ record ControlLevels(
     private static final double WANDER = 0.1;
 
     /**
+     * A control's level is another at another power: a move from idle to full reverse shifts it by
+     * about this, the way between known to no more than that. Which way it goes plays no part.
+     */
+    private static final double BY_POWER = 0.55;
+
+    /**
      * Finds the course.
      *
      * @param flown where the tail is judged: a run a descent
@@ -65,7 +71,7 @@ record ControlLevels(
         double[] own = new double[runs.size()];
         Disturbances disturbances = Disturbances.unknown(model.size());
         for (int round = 0; round < ROUNDS; round++) {
-            double[] change = change(path, model.step_s());
+            double[] change = change(path, model);
             LevelSmoother smoother = new LevelSmoother(bare, disturbances);
             double trim_dps2 = 0;
             for (Masks.Run run : runs) {
@@ -110,15 +116,21 @@ record ControlLevels(
     /** The level as it may have wandered about the course, and its sigma, put into columns. */
     void smooth(Masks.Run run, double[] ratio, double[] sigma) {
         new LevelSmoother(model, disturbances)
-                .smooth(run, 1, FIRST_SIGMA, change(path, model.step_s()), ratio, sigma);
+                .smooth(run, 1, FIRST_SIGMA, change(path, model), ratio, sigma);
     }
 
-    /** How the level may change: slowly at any time, and as far as the likeliest course does. */
-    private static double[] change(double[] path, double step_s) {
+    /**
+     * How the level may change: slowly at any time, when power moves, and as far as the likeliest
+     * course does.
+     */
+    private static double[] change(double[] path, TurnModel model) {
         double[] change = new double[path.length];
         for (int i = 1; i < change.length; i++) {
             double jump = path[i] - path[i - 1];
-            change[i] = WANDER * WANDER * step_s + (Double.isFinite(jump) ? jump * jump : 0);
+            change[i] =
+                    WANDER * WANDER * model.step_s()
+                            + BY_POWER * BY_POWER * model.moved(i)
+                            + (Double.isFinite(jump) ? jump * jump : 0);
         }
         return change;
     }

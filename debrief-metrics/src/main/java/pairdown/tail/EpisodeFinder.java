@@ -15,9 +15,10 @@ import pairdown.track.Channel;
 /**
  * Signs to episodes: two signs within a short time begin one, and it ends when all have been clear.
  * Where effectiveness could be judged it must be one of the signs, and its loss bounds the episode:
- * a rough ride with a tail that answers is none. In any case one of the signs must set the control
- * against its response or near its stop, since reversals and excursions alone are what turbulence
- * looks like.
+ * a rough ride with a tail that answers is none. One of the signs must set the control against its
+ * response or near its stop, since reversals and excursions alone are what turbulence looks like;
+ * only where the record speaks for the loss beyond doubt may any sign stand beside it, as a pilot
+ * need not fight a tail that has gone soft.
  */
 final class EpisodeFinder {
     /** Looked at on either side of a change of effectiveness for its instant. */
@@ -31,6 +32,9 @@ final class EpisodeFinder {
 
     /** One standard deviation of a start known from signs alone (common practice). */
     private static final double SIGNS_SIGMA_S = 2;
+
+    /** Log odds of lost control that need no control against its response: 400 to one. */
+    private static final double BEYOND_DOUBT = 6;
 
     private static final Set<Episode.Sign> AGAINST_RESPONSE =
             EnumSet.of(Episode.Sign.RAISED_ACTIVITY, Episode.Sign.ELEVATOR_NEAR_STOP);
@@ -72,9 +76,8 @@ final class EpisodeFinder {
         List<Episode> episodes = new ArrayList<>();
         for (Masks.Run lost : candidates()) {
             List<SignSpan> near = near(others, lost);
-            boolean against = near.stream().anyMatch(s -> AGAINST_RESPONSE.contains(s.sign()));
             Span span = grid.span(lost.from(), lost.to());
-            if (against && episodes.stream().noneMatch(e -> e.span().overlaps(span))) {
+            if (!near.isEmpty() && episodes.stream().noneMatch(e -> e.span().overlaps(span))) {
                 bounded(lost, near).ifPresent(episodes::add);
             }
         }
@@ -150,7 +153,8 @@ final class EpisodeFinder {
     /** The episode about a stretch of lost effectiveness, if the case for that is strong enough. */
     private Optional<Episode> bounded(Masks.Run lost, List<SignSpan> near) {
         LostStretch stretch = LostStretch.of(controls, lost, grid.steps(EDGE_S), settings);
-        if (!(stretch.logOdds(grid.step_s()) > 0)) {
+        boolean against = near.stream().anyMatch(s -> AGAINST_RESPONSE.contains(s.sign()));
+        if (!(stretch.logOdds(grid.step_s()) > (against ? 0 : BEYOND_DOUBT))) {
             return Optional.empty();
         }
         LostStretch.Edge start = stretch.start();

@@ -15,8 +15,8 @@ import org.hipparchus.linear.RealVector;
  *
  * @param acceleration_dps2 slope of the smoothed rate
  * @param drive deflection (%) × dynamic pressure ratio
- * @param others rate × root of the pressure ratio and, for yaw where logged, the lateral load: what
- *     turns the aircraft besides the control
+ * @param others rate × root of the pressure ratio and, where logged, the axis's load: what turns
+ *     the aircraft besides the control
  */
 // Columns of the package's own working, never handed out: copies would cost more than they guard.
 @SuppressWarnings("ArrayRecordComponent")
@@ -39,10 +39,9 @@ record Equation(double[] acceleration_dps2, double[] drive, List<double[]> other
             damping[i] = rate[i] * Math.sqrt(pressureRatio[i]);
         }
         List<double[]> others =
-                axis.load()
-                        .filter(signals::has)
-                        .map(c -> List.of(line.value(damping), line.value(signals.column(c))))
-                        .orElseGet(() -> List.of(line.value(damping)));
+                signals.has(axis.load())
+                        ? List.of(line.value(damping), line.value(signals.column(axis.load())))
+                        : List.of(line.value(damping));
         return new Equation(line.slope(rate), line.value(drive), others);
     }
 
@@ -55,26 +54,32 @@ record Equation(double[] acceleration_dps2, double[] drive, List<double[]> other
         Signals signals = flight.signals();
         double[] pressure = flight.pressureRatio();
         double[] control = signals.column(axis.control());
-        double[] load =
-                axis.load().filter(signals::has).map(signals::column).orElseGet(() -> control);
+        double[] load = signals.has(axis.load()) ? signals.column(axis.load()) : control;
         int n = control.length;
         double step_s = signals.grid().step_s();
         double[] push = new double[n];
+        double[] restoring = new double[n];
         double[] keep = new double[n];
         double[] reach = new double[n];
         double[] moment = new double[n];
         for (int i = 0; i < n; i++) {
             int b = Math.max(0, i - 1);
             push[i] = factors[0] * (control[i] * pressure[i] + control[b] * pressure[b]) / 2;
-            // The fin stands in the same air as its rudder: what slip does falls with it.
-            push[i] += factors.length > 2 ? factors[2] * (load[i] + load[b]) / 2 : 0;
+            // An aircraft that a load turns further, and not back, is none that can be flown.
+            restoring[i] =
+                    factors.length > 2 ? Math.min(0, factors[2]) * (load[i] + load[b]) / 2 : 0;
+            if (axis.restoringFades()) {
+                push[i] += restoring[i];
+                restoring[i] = 0;
+            }
             // Damping that the fit found to be none or the wrong way is none.
             double damping = Math.min(-1e-3, factors[1] * Math.sqrt(pressure[i]));
             keep[i] = Math.exp(damping * step_s);
             reach[i] = (keep[i] - 1) / damping;
             moment[i] = pressure[i];
-            if (!Double.isFinite(damping + push[i])) {
+            if (!Double.isFinite(damping + push[i] + restoring[i])) {
                 push[i] = Double.NaN;
+                restoring[i] = 0;
                 keep[i] = 1;
                 reach[i] = step_s;
                 moment[i] = 1;
@@ -83,6 +88,7 @@ record Equation(double[] acceleration_dps2, double[] drive, List<double[]> other
         return new TurnModel(
                 signals.column(axis.rate()),
                 push,
+                restoring,
                 keep,
                 reach,
                 moment,

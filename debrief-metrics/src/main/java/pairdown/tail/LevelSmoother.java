@@ -105,7 +105,7 @@ final class LevelSmoother {
         for (int a = 0; a < N; a++) {
             toX[a] = dot(f[a], x);
         }
-        toX[0] += f[0][4] * model.powerTrim_dps2();
+        toX[0] += f[0][4] * model.powerTrim_dps2() + model.reach()[i] * model.restoring_dps2()[i];
         double[][] fp = times(f, p);
         for (int a = 0; a < N; a++) {
             for (int b = 0; b < N; b++) {

@@ -19,6 +19,9 @@ final class Response {
 
     private static final double FIRST_STEP = 0.2;
 
+    /** How many of the parameters describe the disturbances. */
+    private static final int NOISES = 2;
+
     private Response() {}
 
     /**
@@ -36,9 +39,11 @@ final class Response {
         double[] level = new double[grid.size()];
         Arrays.fill(level, 1);
         Disturbances calm = Disturbances.unknown(grid.size());
-        double[] first = {
-            1, 1, Math.log(calm.usual().rate_dps()), Math.log(calm.usual().gust_dps2())
-        };
+        // The noise, then what every factor is multiplied by.
+        double[] first = new double[NOISES + start.length];
+        Arrays.fill(first, 1);
+        first[0] = Math.log(calm.usual().rate_dps());
+        first[1] = Math.log(calm.usual().gust_dps2());
         double[] best =
                 Disturbances.greatest(
                         p -> likelihood(axis, flight, scaled(start, p), p, runs, level, calm),
@@ -66,8 +71,9 @@ final class Response {
 
     private static double[] scaled(double[] start, double[] p) {
         double[] factors = start.clone();
-        factors[0] *= p[0];
-        factors[1] *= p[1];
+        for (int k = 0; k < factors.length; k++) {
+            factors[k] *= p[NOISES + k];
+        }
         return factors;
     }
 
@@ -84,7 +90,7 @@ final class Response {
         Disturbances tried =
                 new Disturbances(
                         Disturbances.noise(
-                                new double[] {p[2], p[3], Math.log(usual.wander_dps2())}),
+                                new double[] {p[0], p[1], Math.log(usual.wander_dps2())}),
                         calm.rough());
         return runs.stream()
                 .mapToDouble(r -> model.likelihood(r.from(), r.to(), level, tried))

@@ -23,6 +23,7 @@ final class Signals {
                     Channel.BLADE_ANGLE,
                     Channel.TORQUE,
                     Channel.FLAP,
+                    Channel.NORMAL_LOAD,
                     Channel.LATERAL_LOAD,
                     Channel.INDICATED_AIRSPEED,
                     Channel.PRESSURE_ALTITUDE,

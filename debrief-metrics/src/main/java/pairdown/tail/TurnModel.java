@@ -16,6 +16,8 @@ import java.util.Arrays;
  * @param rate_dps the logged rate; NaN where missing
  * @param push_dps2 what the control, and slip with the fin, would have done over the step that ends
  *     here at their forward-thrust effect; NaN where not known
+ * @param restoring_dps2 what angle of attack did over the step, whatever the level; 0 where slip is
+ *     in {@code push_dps2}
  * @param keep how much of the rate is left after a step
  * @param reach what a steady acceleration adds to the rate in a step (s)
  * @param pressure dynamic pressure over that of the dive: what a moment's effect grows with
@@ -29,6 +31,7 @@ import java.util.Arrays;
 record TurnModel(
         double[] rate_dps,
         double[] push_dps2,
+        double[] restoring_dps2,
         double[] keep,
         double[] reach,
         double[] pressure,
@@ -145,7 +148,7 @@ record TurnModel(
         double b = reach[i];
         double d = b * pressure[i];
         double r = Math.exp(-step_s / noise.gust_s());
-        double control = known ? level * push_dps2[i] : 0;
+        double control = (known ? level * push_dps2[i] : 0) + restoring_dps2[i];
         to.x[0] =
                 k * from.x[0]
                         + b * (control + from.x[1])
@@ -172,14 +175,28 @@ record TurnModel(
 
     /** Variance that a move of power adds to the trim over the step that ends here ((°/s²)²). */
     double shift(int i) {
+        return square(UNFITTED_PCT * effect_dps2) * moved(i);
+    }
+
+    /** How far power moved over the step that ends here, beyond its sensor's noise. */
+    double moved(int i) {
         double moved = i == 0 ? 0 : Math.abs(power[i] - power[i - 1]) - STILL_PERS * step_s;
-        return moved > 0 ? square(UNFITTED_PCT * effect_dps2) * moved : 0;
+        return Math.max(0, moved);
     }
 
     /** With the trim's change by power fitted. */
     TurnModel withPowerTrim(double trim_dps2) {
         return new TurnModel(
-                rate_dps, push_dps2, keep, reach, pressure, power, trim_dps2, effect_dps2, step_s);
+                rate_dps,
+                push_dps2,
+                restoring_dps2,
+                keep,
+                reach,
+                pressure,
+                power,
+                trim_dps2,
+                effect_dps2,
+                step_s);
     }
 
     /**

@@ -64,7 +64,11 @@ class HeldValuesTest {
             lever[i] = (float) (swing_s < 10 ? -60 : Math.max(-80, -60 - 8 * (swing_s - 10)));
         }
         int[] kept = HeldValues.measured(times(), lever);
-        int moved = IntStream.range(0, kept.length).filter(k -> lever[kept[k]] < -60).findFirst().orElseThrow();
+        int moved =
+                IntStream.range(0, kept.length)
+                        .filter(k -> lever[kept[k]] < -60)
+                        .findFirst()
+                        .orElseThrow();
         double before_s = kept[moved - 1] * ROW_S;
         assertTrue(kept[moved] * ROW_S - before_s <= 1, before_s + " s");
         for (int k = 1; k < kept.length; k++) {

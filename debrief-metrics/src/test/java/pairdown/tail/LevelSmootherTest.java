@@ -39,6 +39,7 @@ class LevelSmootherTest {
         return new TurnModel(
                 rate,
                 push,
+                filled(n, 0),
                 filled(n, KEEP),
                 filled(n, REACH_S),
                 filled(n, 1),
