@@ -80,7 +80,7 @@ class HeldValuesTest {
     void aChannelThatSeldomChangesKeepsAllRows() {
         float[] flap = new float[ROWS];
         for (int i = 0; i < ROWS; i++) {
-            flap[i] = i / 60;
+            flap[i] = (float) Math.floor(i / 60.0);
         }
         assertArrayEquals(all(), HeldValues.measured(times(), flap));
     }
