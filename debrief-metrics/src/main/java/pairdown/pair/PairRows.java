@@ -40,6 +40,12 @@ final class PairRows {
     /** The turn rate's sigma times the level range. */
     final double[] turnAllowance_mps;
 
+    /** Where the two pass if neither changes its velocity; NaN while they hold. */
+    final double[] miss_m;
+
+    final double[] missSigma_m;
+    final double[] missIn_s;
+
     /** The flyer's height above the ellipsoid. */
     final double[] flyerHeight_m;
 
@@ -71,6 +77,9 @@ final class PairRows {
         this.levelSigma_mps = unknown(size);
         this.verticalSigma_mps = unknown(size);
         this.turnAllowance_mps = unknown(size);
+        this.miss_m = unknown(size);
+        this.missSigma_m = unknown(size);
+        this.missIn_s = unknown(size);
         this.flyerHeight_m = unknown(size);
         this.leadSink_mps = unknown(size);
         this.flyerSink_mps = unknown(size);
@@ -123,6 +132,7 @@ final class PairRows {
         verticalSigma_mps[i] = sigma_mps.z();
         rateNoise2[i] = sigma_mps.normSquared();
         turnAllowance_mps[i] = s.turnSigma_radps * r.offset_m().levelNorm();
+        s.predictedMiss().ifPresent(m -> put(i, m));
         // Level at the lead; the ellipsoid falls away by d²/2R, 8 cm at 1 km.
         double level_m = r.offset_m().levelNorm();
         flyerHeight_m[i] =
@@ -151,6 +161,12 @@ final class PairRows {
                         gap,
                         OffsetCovariance.sum(
                                 covariance_m2, Mat3.diagonal(new Vec3(reach2, reach2, reach2))));
+    }
+
+    private void put(int i, PredictedMiss miss) {
+        miss_m[i] = miss.miss_m();
+        missSigma_m[i] = miss.sigma_m();
+        missIn_s[i] = miss.in_s();
     }
 
     private static void put(double[][] columns, int i, Vec3 v) {

@@ -35,7 +35,12 @@ public final class PairSeries {
         /** Separation with the slow bias corrected by a touch; NaN where none anchors it. */
         ANCHORED_SEPARATION("anchoredSeparation_m"),
         ANCHORED_SEPARATION_SIGMA("anchoredSeparationSigma_m"),
-        ANCHORED_GAP("anchoredGap_m");
+        ANCHORED_GAP("anchoredGap_m"),
+        /** How far apart the two pass if neither changes its velocity; NaN while they hold. */
+        PREDICTED_MISS("predictedMiss_m"),
+        PREDICTED_MISS_SIGMA("predictedMissSigma_m"),
+        /** When that is, from now; 0 once they move apart. */
+        PREDICTED_MISS_IN("predictedMissIn_s");
 
         private final String key;
 

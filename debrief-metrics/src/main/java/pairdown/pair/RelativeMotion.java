@@ -68,14 +68,7 @@ public final class RelativeMotion {
 
     /** Where the two come closest if neither changes its velocity; empty while they hold. */
     public Optional<PredictedMiss> predictedMiss(double t_s) {
-        Sample s = sample(t_s);
-        return PredictedMiss.of(
-                s.relative.offset_m(),
-                s.relative.velocity_mps(),
-                s.separationSigma_m,
-                OffsetCovariance.sigmaAlong(
-                        s.relative.velocityCovariance_m2ps2(), s.relative.velocity_mps()),
-                settings);
+        return sample(t_s).predictedMiss();
     }
 
     /**
@@ -124,6 +117,16 @@ public final class RelativeMotion {
                     axes.kind() == Axes.BODY ? axes.level(relative) : turning;
             this.matchRate_mps = level.map(a -> a.rate_mps(relative)).orElse(UNKNOWN);
             this.turnSigma_radps = level.map(LeadAxes.Turning::turnSigma_radps).orElse(0.0);
+        }
+
+        Optional<PredictedMiss> predictedMiss() {
+            return PredictedMiss.of(
+                    relative.offset_m(),
+                    relative.velocity_mps(),
+                    separationSigma_m,
+                    OffsetCovariance.sigmaAlong(
+                            relative.velocityCovariance_m2ps2(), relative.velocity_mps()),
+                    settings);
         }
 
         /** Whether the range is long enough for its sigma to have a direction. */

@@ -28,6 +28,9 @@ final class SeriesBuilder {
         put(Figure.AHEAD_RATE, rows.rate_mps[0]);
         put(Figure.RIGHT_RATE, rows.rate_mps[1]);
         put(Figure.ABOVE_RATE, rows.rate_mps[2]);
+        put(Figure.PREDICTED_MISS, rows.miss_m);
+        put(Figure.PREDICTED_MISS_SIGMA, rows.missSigma_m);
+        put(Figure.PREDICTED_MISS_IN, rows.missIn_s);
         put(Figure.SINK_DIFFERENCE, i -> rows.flyerSink_mps[i] - rows.leadSink_mps[i]);
     }
 

@@ -52,6 +52,21 @@ class PairAnalysisTest {
         assertEquals(0, closest.closureRate_mps().orElseThrow(), 0.01);
     }
 
+    /** At row 50, 5 s, the two are 75 m apart along the way and pass 4 m apart 4.9 s later. */
+    @Test
+    void theSeriesSaysWhereTheTwoPassIfNothingChanges() {
+        PairSeries s =
+                PairAnalysis.analyse(input(t_s -> new Vec3(4, -75 + 15.3 * (t_s - 5), 0))).series();
+        assertEquals(4, s.value(Figure.PREDICTED_MISS, 50), 1e-2);
+        assertEquals(75 / 15.3, s.value(Figure.PREDICTED_MISS_IN, 50), 1e-2);
+        double steady_m = s.value(Figure.SEPARATION_SIGMA, 50);
+        double unforeseen_m = 0.5 * Math.pow(75 / 15.3, 2);
+        assertTrue(s.value(Figure.PREDICTED_MISS_SIGMA, 50) > Math.hypot(steady_m, unforeseen_m));
+        assertEquals(0, s.value(Figure.PREDICTED_MISS_IN, 150), "past it");
+        PairSeries holding = PairAnalysis.analyse(input(t_s -> new Vec3(12, -30, 5))).series();
+        assertTrue(Double.isNaN(holding.value(Figure.PREDICTED_MISS, 50)));
+    }
+
     @Test
     void closureIsBlankUnderThreeSigmaOfRange() {
         KnownMotion lead = Scene.diving(Scene.DIVE_S).sigmas(1, 0.05);

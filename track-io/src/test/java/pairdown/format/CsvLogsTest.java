@@ -65,6 +65,17 @@ class CsvLogsTest {
         assertEquals(expected, first(track));
     }
 
+    /** The packaged list of leap seconds ends on 28 June 2026, in GPS week 2425. */
+    @ParameterizedTest
+    @CsvSource({"2424, false", "2446, true"})
+    void gpsTimePastTheListOfLeapSecondsSaysSo(int week, boolean said) throws Exception {
+        Track track =
+                timed(
+                        "{\"column\":\"T\",\"as\":\"gps-seconds-of-week\",\"week\":" + week + "}",
+                        "259218.0");
+        assertEquals(said, track.report().warnings().toString().contains("known until 2026-06-28"));
+    }
+
     @Test
     void secondsHaveTheirOwnZero() throws Exception {
         Track track = timed("{\"column\":\"T\",\"as\":\"seconds\"}", "0.0", "0.1", "0.2");

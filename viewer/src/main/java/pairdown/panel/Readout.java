@@ -19,7 +19,7 @@ import pairdown.words.Measure;
  */
 final class Readout {
     private static final float BOX_MM = 72;
-    private static final float CHOSEN_MM = 29;
+    private static final float CHOSEN_MM = 34.2f;
     private static final float LEFT_MM = 5.2f;
     private static final float GHOST_MM = 10.5f;
     private static final float OTHER_MM = 8;
@@ -27,6 +27,9 @@ final class Readout {
 
     /** Under this sink there is no honest count of seconds (m/s). */
     private static final double LEAST_SINK_MPS = 2;
+
+    /** Closer in time than this the two already pass (s). */
+    private static final double LEAST_AHEAD_S = 0.1;
 
     private Readout() {}
 
@@ -144,6 +147,8 @@ final class Readout {
         row += sheet.sizes().mm(5.8);
         place(sheet, link, left, right, row);
         row += sheet.sizes().mm(5.2);
+        miss(sheet, board, link, left, right, row);
+        row += sheet.sizes().mm(5.2);
         lead(sheet, board, moment, left, right, row);
         if (board.heights().breakOff_m().isPresent()) {
             row += sheet.sizes().mm(LEFT_MM);
@@ -186,6 +191,33 @@ final class Readout {
         figures(sheet, line, "readout.ahead", link.figure(Figure.AHEAD));
         figures(sheet, line.add("  "), "readout.right", link.figure(Figure.RIGHT));
         figures(sheet, line.add("  "), "readout.above", link.figure(Figure.ABOVE));
+        float size = sheet.sizes().text();
+        float fit = (right - left) / Math.max(1, sheet.width(line, Face.FIGURES, size));
+        sheet.text(line, left, row, Face.FIGURES, size * Math.min(1, fit), Align.LEFT);
+    }
+
+    /**
+     * Where the two pass if neither does anything: the seconds in which it can still be changed.
+     */
+    private static void miss(
+            Sheet sheet, Board board, Link link, float left, float right, float row) {
+        double miss_m = link.figure(Figure.PREDICTED_MISS);
+        double in_s = link.figure(Figure.PREDICTED_MISS_IN);
+        if (!link.isPresent() || Double.isNaN(link.figure(Figure.SEPARATION))) {
+            return;
+        }
+        Line line = sheet.line();
+        if (Double.isNaN(miss_m)) {
+            line.add(sheet.word("readout.holding"));
+        } else if (!(in_s >= LEAST_AHEAD_S)) {
+            line.add(sheet.word("readout.apart"));
+        } else {
+            double horizon_s = board.debrief().settings().pairs().horizon_s();
+            line.add(sheet.word(in_s < horizon_s ? "readout.passes" : "readout.in")).add(' ');
+            sheet.figures().add(line, Measure.DURATION, in_s).add(": ");
+            double sigma_m = link.figure(Figure.PREDICTED_MISS_SIGMA);
+            sheet.figures().add(line, Measure.DISTANCE, miss_m, sigma_m);
+        }
         float size = sheet.sizes().text();
         float fit = (right - left) / Math.max(1, sheet.width(line, Face.FIGURES, size));
         sheet.text(line, left, row, Face.FIGURES, size * Math.min(1, fit), Align.LEFT);

@@ -10,8 +10,8 @@ import pairdown.input.HitAreas;
 
 /**
  * Pictures of the real window, to look at: {@code FOLDER STEP…}, each step one of {@code
- * open=PATH}, {@code drop=PATH}, {@code size=WxH}, {@code at=SECONDS}, {@code at=first-match},
- * {@code key=NAME} (as xdotool spells it), {@code type=TEXT} and {@code picture=NAME}.
+ * open=PATH}, {@code drop=PATH}, {@code size=WxH}, {@code at=SECONDS}, {@code key=NAME} (as xdotool
+ * spells it), {@code type=TEXT} and {@code picture=NAME}.
  */
 final class WindowPictures {
     private WindowPictures() {}

@@ -312,6 +312,21 @@ class PanelsTest {
     }
 
     @Test
+    void theReadoutSaysWhereTheTwoPassIfNothingChanges() {
+        Moment moment = new Moment(RECORDING);
+        moment.fill(SyntheticDebrief.JOINED_S - 15);
+        draw(moment);
+        double miss_m = moment.links().get(0).figure(PairSeries.Figure.PREDICTED_MISS);
+        double in_s = moment.links().get(0).figure(PairSeries.Figure.PREDICTED_MISS_IN);
+        Figures figures = new Figures(desk.settings().units(), Locale.ENGLISH);
+        String miss = figures.number(Measure.DISTANCE, miss_m);
+        assertTrue(canvas.says("in " + figures.text(Measure.DURATION, in_s) + ": " + miss + " ± "));
+        moment.fill(SyntheticDebrief.JOINED_S + 10);
+        draw(moment);
+        assertTrue(canvas.says("holding against each other"));
+    }
+
+    @Test
     void theStartPanelShowsTheCautions() {
         act(Action.START);
         draw();

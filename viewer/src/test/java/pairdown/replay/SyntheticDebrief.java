@@ -36,6 +36,8 @@ import pairdown.pair.MatchedWindow;
 import pairdown.pair.PairDebrief;
 import pairdown.pair.PairSeries;
 import pairdown.pair.PairSeries.Figure;
+import pairdown.pair.PairSettings;
+import pairdown.pair.PredictedMiss;
 import pairdown.phase.Event;
 import pairdown.phase.EventKind;
 import pairdown.phase.Phase;
@@ -289,7 +291,10 @@ public final class SyntheticDebrief {
                         Figure.TOUCH,
                         Figure.AHEAD,
                         Figure.RIGHT,
-                        Figure.ABOVE)) {
+                        Figure.ABOVE,
+                        Figure.PREDICTED_MISS,
+                        Figure.PREDICTED_MISS_SIGMA,
+                        Figure.PREDICTED_MISS_IN)) {
             columns.put(figure, new float[n]);
         }
         double least = Double.POSITIVE_INFINITY;
@@ -316,6 +321,14 @@ public final class SyntheticDebrief {
             set(columns, Figure.AHEAD, i, r.dot(AHEAD));
             set(columns, Figure.RIGHT, i, r.dot(RIGHT));
             set(columns, Figure.ABOVE, i, r.z());
+            Optional<PredictedMiss> miss = PredictedMiss.of(r, v, 0.9, 0.1, PairSettings.DEFAULT);
+            set(columns, Figure.PREDICTED_MISS, i, miss.map(m -> m.miss_m()).orElse(Double.NaN));
+            set(
+                    columns,
+                    Figure.PREDICTED_MISS_SIGMA,
+                    i,
+                    miss.map(m -> m.sigma_m()).orElse(Double.NaN));
+            set(columns, Figure.PREDICTED_MISS_IN, i, miss.map(m -> m.in_s()).orElse(Double.NaN));
             if (r.norm() < least - 1e-6) {
                 least = r.norm();
                 least_s = t;

@@ -3,6 +3,7 @@ package pairdown.format.csv;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -11,6 +12,7 @@ import pairdown.format.source.Numbers;
 import pairdown.format.source.Text;
 import pairdown.time.GpsTime;
 import pairdown.time.IsoTime;
+import pairdown.time.LeapSeconds;
 
 /**
  * How a row's time is read from its cells, to nanoseconds from 1970 UTC or from the log's own zero.
@@ -131,6 +133,7 @@ abstract class TimeColumn {
             private double last_s = Double.NaN;
             private int rollovers;
             private boolean tenBitsSeen;
+            private boolean pastListSeen;
 
             @Override
             long ns(Cells cells) {
@@ -149,16 +152,25 @@ abstract class TimeColumn {
                 tenBitsSeen |= tenBits;
                 int full = (int) counted + (tenBits ? ERA_WEEKS : 0) + rollovers;
                 var utc = GpsTime.of(full, Math.round(seconds * 1e6) / 1e6).toUtc();
+                pastListSeen |= LeapSeconds.isPastList(utc);
                 return utc.getEpochSecond() * SECOND_NS + utc.getNano();
             }
 
             @Override
             List<String> warnings() {
-                return tenBitsSeen
-                        ? List.of(
-                                "GPS weeks below 1024 taken as counted from the week counter's turn"
-                                        + " of April 2019")
-                        : List.of();
+                List<String> warnings = new ArrayList<>();
+                if (tenBitsSeen) {
+                    warnings.add(
+                            "GPS weeks below 1024 taken as counted from the week counter's turn"
+                                    + " of April 2019");
+                }
+                if (pastListSeen) {
+                    warnings.add(
+                            "GPS time brought to UTC with the leap seconds known until "
+                                    + LeapSeconds.EXPIRES
+                                    + ": one announced since would shift it by a second");
+                }
+                return warnings;
             }
 
             @Override
