@@ -105,7 +105,7 @@ final class DataLimits {
     }
 
     private void addSlow(List<String> words, String pair, PairSettings settings) {
-        String at = " at " + number(rate_Hz) + " fixes a second";
+        String at = " at " + number(rate_Hz) + " Hz";
         if (isPositionOnly()) {
             words.add(
                     pair + ": matched windows and touch cannot be told from positions alone" + at);

@@ -157,4 +157,10 @@ public final class Board {
         int count = debrief().pairs().size();
         return count == 0 ? -1 : Math.floorMod(desk.chosenPair(), count);
     }
+
+    /** Whether the chosen flyer has a slot, so that a gap to it is known; not without a flyer. */
+    boolean hasSlot(Desk desk) {
+        int chosen = pair(desk);
+        return chosen >= 0 && debrief().pairs().get(chosen).slot().isPresent();
+    }
 }

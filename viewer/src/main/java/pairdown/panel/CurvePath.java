@@ -85,7 +85,8 @@ final class CurvePath {
         for (int c = 0; c < columns; c++) {
             double t_s = from_s + c * step_s;
             float low = values.least(t_s, t_s + step_s);
-            float x = left + (c + 0.5f) * columnWidth;
+            // The two side by side: above one another a slope in wide columns would be stairs.
+            float x = left + (c + 0.25f) * columnWidth;
             if (Float.isNaN(low) || isBetweenDashes(x)) {
                 stroke(thickness, rgba);
                 continue;
@@ -98,7 +99,7 @@ final class CurvePath {
                                     < Math.abs(xy[2 * count - 1] - yHigh);
             point(x, lowFirst ? yLow : yHigh);
             if (Math.abs(yLow - yHigh) > 0.5f) {
-                point(x, lowFirst ? yHigh : yLow);
+                point(x + columnWidth / 2, lowFirst ? yHigh : yLow);
             }
         }
     }

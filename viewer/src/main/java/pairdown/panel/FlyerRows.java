@@ -48,15 +48,21 @@ final class FlyerRows {
     }
 
     private Row row(PairDebrief pair, int number, boolean chosen) {
-        String verdict =
-                pair.gateHeld()
-                        .map(g -> words.get("verdict." + g.verdict().key()))
-                        .orElse(words.get("verdict.none"));
         String name = pair.slot().map(s -> pair.flyer() + " · " + s).orElse(pair.flyer());
-        return Row.about(board.recording().indexOf(pair.flyer()).orElse(-1), name, verdict)
+        int participant = board.recording().indexOf(pair.flyer()).orElse(-1);
+        return Row.about(participant, name, verdict(pair))
                 .with(cells(pair))
                 .saying(said(pair))
                 .doing(new Command(Action.CHOOSE_FLYER, number), chosen);
+    }
+
+    /** Without a slot the logs may be good enough and yet there is no gate to be at. */
+    private String verdict(PairDebrief pair) {
+        Optional<GateHeld> held = pair.gateHeld();
+        if (held.isPresent() && pair.slot().isEmpty()) {
+            return words.get("verdict.no-slot");
+        }
+        return words.get("verdict." + held.map(g -> g.verdict().key()).orElse("none"));
     }
 
     private List<Row.Cell> cells(PairDebrief pair) {
@@ -76,7 +82,7 @@ final class FlyerRows {
         add(cells, "flyer.left", Measure.DURATION, pair.heightLeftAtMatch_s());
         cells.add(
                 new Row.Cell(
-                        words.get("flyer.least"),
+                        words.get(pair.leastGap().isPresent() ? "flyer.least" : "flyer.closest"),
                         pair.leastGap()
                                 .flatMap(Approach::gap_m)
                                 .or(() -> pair.closest().map(Approach::separation_m))
@@ -122,8 +128,18 @@ final class FlyerRows {
                 : figures.text(measure, value);
     }
 
+    private String range(MatchedWindow longest) {
+        double least_s = Math.max(0, longest.duration_s() - longest.shorter_s());
+        double most_s = longest.duration_s() + longest.longer_s();
+        return words.get(
+                "flyer.match.range",
+                figures.number(Measure.DURATION, least_s),
+                figures.text(Measure.DURATION, most_s));
+    }
+
     private List<String> said(PairDebrief pair) {
         List<String> said = new ArrayList<>();
+        pair.matched().longest().map(this::range).ifPresent(said::add);
         if (!pair.closureExceedances().isEmpty()) {
             said.add(words.get("flyer.over", Integer.toString(pair.closureExceedances().size())));
         }
@@ -136,6 +152,12 @@ final class FlyerRows {
         }
         said.addAll(pair.matched().refusals());
         said.addAll(pair.refusals());
-        return said.stream().distinct().map(told::of).toList();
+        String named = pair.lead() + "–" + pair.flyer() + ": ";
+        return said.stream().distinct().map(told::of).map(s -> without(named, s)).toList();
+    }
+
+    /** The card is that pair's: its sentences need not name it again. */
+    private static String without(String named, String sentence) {
+        return sentence.startsWith(named) ? sentence.substring(named.length()) : sentence;
     }
 }

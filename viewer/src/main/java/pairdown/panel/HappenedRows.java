@@ -129,7 +129,7 @@ final class HappenedRows {
             case "m/s", "mps" ->
                     figures.add(line, isAirspeed ? Measure.AIRSPEED : Measure.CLOSURE, value, s)
                             .toString();
-            default -> line.addFixed(value, 1, '.').add(' ').add(finding.unit()).toString();
+            default -> figures.addPlain(line, value, 1).add(' ').add(finding.unit()).toString();
         };
     }
 
@@ -228,9 +228,9 @@ final class HappenedRows {
     }
 
     /** A coefficient is a fraction, all other channels are percents or degrees. */
-    private static String figure(PowerChange change, double value) {
+    private String figure(PowerChange change, double value) {
         int decimals = change.channel() == PowerSource.RETARDING_COEFFICIENT ? 2 : 0;
-        return new Line().addFixed(value, decimals, '.').toString();
+        return figures.addPlain(new Line(), value, decimals).toString();
     }
 
     private String link(String key, Episode.Link link) {

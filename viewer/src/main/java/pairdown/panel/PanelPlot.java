@@ -60,7 +60,8 @@ final class PanelPlot {
     }
 
     private void number(double shown, float x, float middleY, Align align) {
-        Line line = sheet.line().addFixed(shown, shown == Math.rint(shown) ? 0 : 1, '.');
+        int decimals = shown == Math.rint(shown) ? 0 : 1;
+        Line line = sheet.figures().addPlain(sheet.line(), shown, decimals);
         sheet.text(
                 line,
                 x,

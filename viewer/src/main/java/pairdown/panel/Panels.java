@@ -107,7 +107,13 @@ public final class Panels {
 
     /** How far it reaches down from the upper edge. */
     public float cornerHeight(Theme theme, Desk desk, Moment moment) {
-        return hasReadout(desk) ? Readout.height(theme.sizes(), board.get(), desk, moment) : 0;
+        return hasReadout(desk)
+                ? Readout.height(theme.sizes(), board.get(), desk, moment, isSplit())
+                : 0;
+    }
+
+    private boolean isSplit() {
+        return view.isPresent() && view.get().second().isPresent();
     }
 
     private boolean hasReadout(Desk desk) {
@@ -180,7 +186,7 @@ public final class Panels {
         rail(f, desk);
         Rect scene = f.layout.scene();
         if (!desk.settings().hasBigFigures()) {
-            Readout.paint(f.sheet, shown, desk, moment, scene);
+            Readout.paint(f.sheet, shown, desk, moment, scene, isSplit());
         }
     }
 
@@ -232,7 +238,7 @@ public final class Panels {
         if (desk.settings().hasBigFigures()) {
             areas.begin(SIDE);
             areas.wall(r.x(), r.y(), r.width(), r.height());
-            Readout.paintBig(f.sheet, shown, desk, moment, r);
+            BigReadout.paint(f.sheet, shown, desk, moment, r);
             return;
         }
         PanelKind panel = desk.settings().panel();

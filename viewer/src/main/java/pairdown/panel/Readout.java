@@ -13,17 +13,20 @@ import pairdown.words.Line;
 import pairdown.words.Measure;
 
 /**
- * The figures of the moment: a line of the lead's, and a box for each flyer with the chosen one's
- * first. In big figures the chosen flyer's gap, closure and the seconds to the break-off height
- * read at 2 m.
+ * The figures of the moment over the scene: a box for each flyer with the chosen one's first.
+ * Beside two views it is short, so that the first of them has room.
  */
 final class Readout {
     private static final float BOX_MM = 72;
-    private static final float CHOSEN_MM = 34.2f;
+    private static final float CHOSEN_MM = 35;
+    private static final float SHORT_MM = 13;
     private static final float LEFT_MM = 5.2f;
     private static final float GHOST_MM = 10.5f;
     private static final float OTHER_MM = 8;
     private static final int MOST_OTHERS = 3;
+
+    /** Figures are this share of their full size. */
+    private static final float SMALLER = 0.85f;
 
     /** Under this sink there is no honest count of seconds (m/s). */
     private static final double LEAST_SINK_MPS = 2;
@@ -34,15 +37,18 @@ final class Readout {
     private Readout() {}
 
     /** Over the scene's upper left corner. */
-    static void paint(Sheet sheet, Board board, Desk desk, Moment moment, Rect scene) {
+    static void paint(
+            Sheet sheet, Board board, Desk desk, Moment moment, Rect scene, boolean isShort) {
         float x = scene.x() + sheet.sizes().gap();
         float y = scene.y() + sheet.sizes().gap();
         int chosen = board.pair(desk);
         if (chosen >= 0) {
             Link link = linkOf(moment, board, chosen);
             if (link != null) {
-                chosen(sheet, board, moment, link, x, y);
-                y += sheet.sizes().mm(chosenHeight_mm(board, moment)) + sheet.sizes().gap();
+                float height = sheet.sizes().mm(chosenHeight_mm(board, moment, isShort));
+                ground(sheet, x, y, height);
+                chosen(sheet, board, moment, link, x, y, isShort);
+                y += height + sheet.sizes().gap();
             }
         }
         int shown = 0;
@@ -58,10 +64,10 @@ final class Readout {
     }
 
     /** How far it reaches down from the scene's upper edge. */
-    static float height(Sizes sizes, Board board, Desk desk, Moment moment) {
+    static float height(Sizes sizes, Board board, Desk desk, Moment moment, boolean isShort) {
         float height = sizes.gap();
         if (board.pair(desk) >= 0) {
-            height += sizes.mm(chosenHeight_mm(board, moment)) + sizes.gap();
+            height += sizes.mm(chosenHeight_mm(board, moment, isShort)) + sizes.gap();
         }
         int others = Math.min(MOST_OTHERS, moment.links().size() - 1);
         return height + Math.max(0, others) * (sizes.mm(OTHER_MM) + sizes.gap() / 2);
@@ -72,12 +78,13 @@ final class Readout {
         return 2 * sizes.gap() + sizes.mm(BOX_MM);
     }
 
-    private static float chosenHeight_mm(Board board, Moment moment) {
+    private static float chosenHeight_mm(Board board, Moment moment, boolean isShort) {
+        float own = isShort ? SHORT_MM : CHOSEN_MM;
         float left = board.heights().breakOff_m().isPresent() ? LEFT_MM : 0;
-        return CHOSEN_MM + left + (moment.ghost().isPresent() ? GHOST_MM : 0);
+        return own + left + (moment.ghost().isPresent() ? GHOST_MM : 0);
     }
 
-    private static @Nullable Link linkOf(Moment moment, Board board, int pair) {
+    static @Nullable Link linkOf(Moment moment, Board board, int pair) {
         for (int i = 0; i < moment.links().size(); i++) {
             if (isOf(moment.links().get(i), board, pair)) {
                 return moment.links().get(i);
@@ -91,65 +98,22 @@ final class Readout {
     }
 
     private static void ground(Sheet sheet, float x, float y, float height) {
+        float width = sheet.sizes().mm(BOX_MM);
+        float round = sheet.sizes().mm(1.2);
+        sheet.canvas().roundFill(x, y, width, height, round, sheet.palette().paper());
         sheet.canvas()
-                .roundFill(
-                        x,
-                        y,
-                        sheet.sizes().mm(BOX_MM),
-                        height,
-                        sheet.sizes().mm(1.2),
-                        sheet.palette().paper());
-        sheet.canvas()
-                .outline(
-                        x,
-                        y,
-                        sheet.sizes().mm(BOX_MM),
-                        height,
-                        sheet.sizes().mm(1.2),
-                        sheet.sizes().hair(),
-                        sheet.palette().edge());
+                .outline(x, y, width, height, round, sheet.sizes().hair(), sheet.palette().edge());
     }
 
     private static void chosen(
-            Sheet sheet, Board board, Moment moment, Link link, float x, float y) {
-        ground(sheet, x, y, sheet.sizes().mm(chosenHeight_mm(board, moment)));
+            Sheet sheet, Board board, Moment moment, Link link, float x, float y, boolean isShort) {
         float left = x + sheet.sizes().mm(2);
         float right = x + sheet.sizes().mm(BOX_MM - 2);
         float row = y + sheet.sizes().mm(3.4);
-        sheet.marker(
-                link.flyer(), left + sheet.sizes().mm(1.3), row, sheet.sizes().marker() * 1.2f);
-        sheet.text(
-                link.pair().flyer(),
-                left + sheet.sizes().mm(4),
-                row,
-                Face.TEXT_BOLD,
-                sheet.sizes().text(),
-                Align.LEFT);
-        sheet.text(
-                sheet.word(stateOf(link, moment)),
-                right,
-                row,
-                Face.TEXT_BOLD,
-                sheet.sizes().text(),
-                Align.RIGHT);
-        row += sheet.sizes().mm(6.2);
-        figure(sheet, gapName(link), gap(link), Measure.DISTANCE, false, left, right, row);
-        row += sheet.sizes().mm(5.6);
-        figure(
-                sheet,
-                "readout.closure",
-                link.figure(Figure.CLOSURE_RATE),
-                Measure.CLOSURE,
-                true,
-                left,
-                right,
-                row);
-        row += sheet.sizes().mm(5.8);
-        place(sheet, link, left, right, row);
-        row += sheet.sizes().mm(5.2);
-        miss(sheet, board, link, left, right, row);
-        row += sheet.sizes().mm(5.2);
-        lead(sheet, board, moment, left, right, row);
+        row =
+                isShort
+                        ? inShort(sheet, moment, link, left, right, row)
+                        : inFull(sheet, board, moment, link, left, right, row);
         if (board.heights().breakOff_m().isPresent()) {
             row += sheet.sizes().mm(LEFT_MM);
             left(sheet, board, moment, left, row);
@@ -165,35 +129,98 @@ final class Readout {
         }
     }
 
-    private static void figure(
-            Sheet sheet,
-            String name,
-            double value,
-            Measure measure,
-            boolean signed,
-            float left,
-            float right,
-            float row) {
-        sheet.softText(sheet.word(name), left, row, sheet.sizes().text(), Align.LEFT);
-        Line line = sheet.line();
-        if (signed) {
-            sheet.figures().addSigned(line, measure, value);
-        } else {
-            sheet.figures().addNumber(line, measure, value);
-        }
-        sheet.figures().addUnit(line, measure);
-        sheet.text(
-                line, right, row, Face.FIGURES_BOLD, sheet.sizes().figure() * 0.85f, Align.RIGHT);
+    private static float inFull(
+            Sheet sheet, Board board, Moment moment, Link link, float left, float right, float y) {
+        float text = sheet.sizes().text();
+        String state = sheet.word(stateOf(link, moment));
+        sheet.text(state, right, y, Face.TEXT_BOLD, text, Align.RIGHT);
+        name(sheet, link, left, y, right - sheet.width(state, Face.TEXT_BOLD, text));
+        float row = y + sheet.sizes().mm(6.2);
+        sheet.softText(sheet.word(gapName(link)), left, row, text, Align.LEFT);
+        gap(sheet, link, right, row);
+        row += sheet.sizes().mm(5.6);
+        sheet.softText(sheet.word("readout.closure"), left, row, text, Align.LEFT);
+        closure(sheet, link, right, row);
+        row += sheet.sizes().mm(5.8);
+        place(sheet, link, left, right, row);
+        row += sheet.sizes().mm(5.2);
+        miss(sheet, board, link, left, right, row);
+        row += sheet.sizes().mm(5.2);
+        lead(sheet, board, moment, left, right, row);
+        return row;
     }
 
-    private static void place(Sheet sheet, Link link, float left, float right, float row) {
+    /** Where the flyer is the two views show. */
+    private static float inShort(
+            Sheet sheet, Moment moment, Link link, float left, float right, float y) {
+        name(sheet, link, left, y, gap(sheet, link, right, y));
+        float row = y + sheet.sizes().mm(5.6);
+        String state = sheet.word(stateOf(link, moment));
+        sheet.softText(state, left, row, sheet.sizes().text(), Align.LEFT);
+        closure(sheet, link, right, row);
+        return row;
+    }
+
+    private static void name(Sheet sheet, Link link, float left, float row, float end) {
+        float r = sheet.sizes().marker() * 1.2f;
+        sheet.marker(link.flyer(), left + sheet.sizes().mm(1.3), row, r);
+        float from = left + sheet.sizes().mm(4);
+        float text = sheet.sizes().text();
+        float most = end - from - sheet.sizes().mm(1);
+        String name = sheet.fitting(link.pair().flyer(), Face.TEXT_BOLD, text, most);
+        sheet.text(name, from, row, Face.TEXT_BOLD, text, Align.LEFT);
+    }
+
+    /** The answer is where it begins. */
+    private static float gap(Sheet sheet, Link link, float right, float row) {
+        float end = plusMinus(sheet, Measure.DISTANCE, gap(link), gapSigma(link), right, row);
+        sheet.figures().addNumber(sheet.line(), Measure.DISTANCE, gap(link));
+        return figure(sheet, end, row);
+    }
+
+    private static void closure(Sheet sheet, Link link, float right, float row) {
+        double closure = link.figure(Figure.CLOSURE_RATE);
+        double sigma = link.figure(Figure.CLOSURE_SIGMA);
+        float end = plusMinus(sheet, Measure.CLOSURE, closure, sigma, right, row);
+        sheet.figures().addSigned(sheet.line(), Measure.CLOSURE, closure);
+        figure(sheet, end, row);
+    }
+
+    /** What stands in the line, large; the answer is where it begins. */
+    private static float figure(Sheet sheet, float right, float row) {
+        float size = sheet.sizes().figure() * SMALLER;
+        sheet.text(sheet.written(), right, row, Face.FIGURES_BOLD, size, Align.RIGHT);
+        return right - sheet.width(sheet.written(), Face.FIGURES_BOLD, size);
+    }
+
+    /** One sigma and the unit, smaller than what they belong to; the answer is where they begin. */
+    private static float plusMinus(
+            Sheet sheet, Measure measure, double value, double sigma, float right, float row) {
         Line line = sheet.line();
-        figures(sheet, line, "readout.ahead", link.figure(Figure.AHEAD));
-        figures(sheet, line.add("  "), "readout.right", link.figure(Figure.RIGHT));
-        figures(sheet, line.add("  "), "readout.above", link.figure(Figure.ABOVE));
+        sheet.figures().addPlusMinus(line, measure, value, sigma);
+        sheet.figures().addUnit(line, measure);
         float size = sheet.sizes().text();
-        float fit = (right - left) / Math.max(1, sheet.width(line, Face.FIGURES, size));
-        sheet.text(line, left, row, Face.FIGURES, size * Math.min(1, fit), Align.LEFT);
+        sheet.text(line, right, row, Face.FIGURES, size, Align.RIGHT);
+        return right - sheet.width(line, Face.FIGURES, size);
+    }
+
+    /** In thirds, each a word and a figure; the unit after the last. */
+    private static void place(Sheet sheet, Link link, float left, float right, float row) {
+        float size = sheet.sizes().small();
+        sheet.softText(sheet.figures().symbol(Measure.DISTANCE), right, row, size, Align.RIGHT);
+        float third = (right - left - sheet.sizes().mm(2)) / 3;
+        place(sheet, "readout.ahead", link.figure(Figure.AHEAD), left, row);
+        place(sheet, "readout.right", link.figure(Figure.RIGHT), left + third, row);
+        place(sheet, "readout.above", link.figure(Figure.ABOVE), left + 2 * third, row);
+    }
+
+    private static void place(Sheet sheet, String name, double value, float left, float row) {
+        float size = sheet.sizes().small();
+        sheet.softText(sheet.word(name), left, row, size, Align.LEFT);
+        float from = left + sheet.width(sheet.word(name), Face.TEXT, size) + sheet.sizes().mm(1);
+        Line line = sheet.line();
+        sheet.figures().addSigned(line, Measure.DISTANCE, value);
+        sheet.text(line, from, row, Face.FIGURES, size, Align.LEFT);
     }
 
     /**
@@ -221,11 +248,6 @@ final class Readout {
         float size = sheet.sizes().text();
         float fit = (right - left) / Math.max(1, sheet.width(line, Face.FIGURES, size));
         sheet.text(line, left, row, Face.FIGURES, size * Math.min(1, fit), Align.LEFT);
-    }
-
-    private static void figures(Sheet sheet, Line line, String name, double value) {
-        line.add(sheet.word(name)).add(' ');
-        sheet.figures().addSigned(line, Measure.DISTANCE, value);
     }
 
     private static void lead(
@@ -269,12 +291,17 @@ final class Readout {
                 : Double.NaN;
     }
 
-    private static String gapName(Link link) {
+    static String gapName(Link link) {
         return link.pair().slot().isPresent() ? "readout.gap" : "readout.separation";
     }
 
     static double gap(Link link) {
         return link.figure(link.pair().slot().isPresent() ? Figure.GAP : Figure.SEPARATION);
+    }
+
+    static double gapSigma(Link link) {
+        boolean hasSlot = link.pair().slot().isPresent();
+        return link.figure(hasSlot ? Figure.GAP_SIGMA : Figure.SEPARATION_SIGMA);
     }
 
     private static String stateOf(Link link, Moment moment) {
@@ -290,112 +317,31 @@ final class Readout {
         if (link.isOverClosingLimit()) {
             return "readout.over";
         }
-        return link.isMatched() ? "readout.matched" : "readout.free";
+        if (link.isMatched()) {
+            return "readout.matched";
+        }
+        return link.pair().matched().isKnown() ? "readout.free" : "readout.not-judged";
     }
 
     private static void other(Sheet sheet, Link link, float x, float y) {
         float height = sheet.sizes().mm(OTHER_MM);
         ground(sheet, x, y, height);
         float row = y + height / 2;
+        float right = x + sheet.sizes().mm(BOX_MM - 2);
+        Line line = sheet.line();
+        if (link.isMatched()) {
+            line.add(sheet.word("readout.matched")).add("  ");
+        }
+        sheet.figures().add(line, Measure.DISTANCE, gap(link), gapSigma(link));
+        float text = sheet.sizes().text();
+        sheet.text(line, right, row, Face.FIGURES_BOLD, text, Align.RIGHT);
+        float end = right - sheet.width(line, Face.FIGURES_BOLD, text);
         float left = x + sheet.sizes().mm(2);
         sheet.marker(link.flyer(), left + sheet.sizes().mm(1.3), row, sheet.sizes().marker());
-        sheet.text(
-                link.pair().flyer(),
-                left + sheet.sizes().mm(4),
-                row,
-                Face.TEXT,
-                sheet.sizes().text(),
-                Align.LEFT);
-        Line line = sheet.line();
-        sheet.figures().add(line, Measure.DISTANCE, gap(link));
-        if (link.isMatched()) {
-            line.add(' ').add(sheet.word("readout.matched"));
-        }
-        sheet.text(
-                line,
-                x + sheet.sizes().mm(BOX_MM - 2),
-                row,
-                Face.FIGURES_BOLD,
-                sheet.sizes().text(),
-                Align.RIGHT);
-    }
-
-    /** The figures read at 2 m, in the side panel's place. */
-    static void paintBig(Sheet sheet, Board board, Desk desk, Moment moment, Rect area) {
-        sheet.canvas()
-                .fill(area.x(), area.y(), area.width(), area.height(), sheet.palette().paper());
-        int chosen = board.pair(desk);
-        Link link = chosen < 0 ? null : linkOf(moment, board, chosen);
-        if (link == null) {
-            return;
-        }
-        float block = area.height() / 3;
-        sheet.text(
-                link.pair().flyer(),
-                area.right() - sheet.sizes().mm(3),
-                area.y() + sheet.sizes().mm(5),
-                Face.TEXT_BOLD,
-                sheet.sizes().heading(),
-                Align.RIGHT);
-        Line line = sheet.line();
-        sheet.figures().addNumber(line, Measure.DISTANCE, gap(link));
-        big(sheet, area, 0, block, gapName(link), Measure.DISTANCE, line);
-        sheet.figures().addSigned(sheet.line(), Measure.CLOSURE, link.figure(Figure.CLOSURE_RATE));
-        big(sheet, area, 1, block, "readout.closure", Measure.CLOSURE, line);
-        secondsOrHeight(sheet, board, moment, area, block);
-    }
-
-    private static void secondsOrHeight(
-            Sheet sheet, Board board, Moment moment, Rect area, float block) {
-        if (moment.subject().isEmpty() || !moment.subject().get().isPresent()) {
-            return;
-        }
-        Body lead = moment.subject().get();
-        double height_m = board.heights().height_m(lead.east_m(), lead.north_m(), lead.up_m());
-        Line line = sheet.line();
-        double left_s = secondsLeft(board, height_m, -lead.velocityUp_mps());
-        if (Double.isNaN(left_s)) {
-            sheet.figures().addNumber(line, Measure.HEIGHT, height_m);
-            big(sheet, area, 2, block, "readout.height", Measure.HEIGHT, line);
-        } else {
-            line.addFixed(left_s, 0, '.');
-            big(sheet, area, 2, block, "readout.seconds-left", Measure.DURATION, line);
-        }
-    }
-
-    private static void big(
-            Sheet sheet,
-            Rect area,
-            int row,
-            float block,
-            String name,
-            Measure measure,
-            CharSequence figure) {
-        float top = area.y() + row * block;
-        float left = area.x() + sheet.sizes().mm(3);
-        sheet.text(
-                sheet.word(name),
-                left,
-                top + sheet.sizes().mm(5),
-                Face.TEXT_BOLD,
-                sheet.sizes().heading(),
-                Align.LEFT);
-        float named = sheet.width(sheet.word(name), Face.TEXT_BOLD, sheet.sizes().heading());
-        sheet.softText(
-                sheet.figures().symbol(measure),
-                left + named + sheet.sizes().mm(3),
-                top + sheet.sizes().mm(5),
-                sheet.sizes().heading(),
-                Align.LEFT);
-        float size = sheet.sizes().bigFigure();
-        float room = area.width() - sheet.sizes().mm(6);
-        float fit = room / Math.max(1, sheet.width(figure, Face.FIGURES_BOLD, size));
-        sheet.text(
-                figure,
-                area.right() - sheet.sizes().mm(3),
-                top + block / 2 + sheet.sizes().mm(2),
-                Face.FIGURES_BOLD,
-                size * Math.min(1.4f, fit),
-                Align.RIGHT);
+        float from = left + sheet.sizes().mm(4);
+        String name =
+                sheet.fitting(
+                        link.pair().flyer(), Face.TEXT, text, end - from - sheet.sizes().mm(1));
+        sheet.text(name, from, row, Face.TEXT, text, Align.LEFT);
     }
 }

@@ -113,6 +113,11 @@ final class RowPainter {
         return row.aside().isPresent() ? sheet.sizes().target() + sheet.sizes().gap() : 0;
     }
 
+    /** Of several sentences each begins at a point, or nobody sees where one ends. */
+    private float indent(Row row) {
+        return row.lines().size() > 1 ? sheet.sizes().mm(2.6) : 0;
+    }
+
     private boolean hasHead(Row row) {
         return !row.left().isEmpty() || !row.right().isEmpty();
     }
@@ -127,7 +132,7 @@ final class RowPainter {
         h += row.picture().map(p -> sheet.sizes().mm(p.height_mm())).orElse(0f);
         for (String line : row.lines()) {
             h +=
-                    sheet.wrapped(line, Face.TEXT, small, textWidth(row)).size()
+                    sheet.wrapped(line, Face.TEXT, small, textWidth(row) - indent(row)).size()
                             * sheet.leading(small);
         }
         return row.command().isPresent() ? Math.max(h, sheet.sizes().target()) : h;
@@ -155,12 +160,16 @@ final class RowPainter {
             y += side;
         }
         for (String line : row.lines()) {
+            if (indent(row) > 0) {
+                float middle = y + sheet.leading(small) / 2;
+                sheet.softText("•", area.x() + margin, middle, small, Align.LEFT);
+            }
             y =
                     sheet.paragraph(
                             line,
-                            area.x() + margin,
+                            area.x() + margin + indent(row),
                             y,
-                            textWidth(row),
+                            textWidth(row) - indent(row),
                             Face.TEXT,
                             small,
                             sheet.palette().inkSoft());

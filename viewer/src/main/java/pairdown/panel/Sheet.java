@@ -82,6 +82,11 @@ final class Sheet {
         return line.clear();
     }
 
+    /** What stands in that line. */
+    Line written() {
+        return line;
+    }
+
     /** Text whose capitals are centred on {@code middleY}. */
     void text(CharSequence text, float x, float middleY, Face face, float size, Align align) {
         text(text, x, middleY, face, size, align, palette().ink());

@@ -40,6 +40,11 @@ record StripData(
         bands = List.copyOf(bands);
     }
 
+    /** Whether the curves of flyers that are not chosen are shown too, faintly. */
+    boolean showsOthers() {
+        return kind != StripKind.RATES;
+    }
+
     boolean isEmpty() {
         return curves.isEmpty();
     }

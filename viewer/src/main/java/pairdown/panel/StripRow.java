@@ -52,8 +52,9 @@ final class StripRow {
                 sheet.sizes().hair(),
                 sheet.palette().edge());
         float text = sheet.sizes().text();
+        boolean slotless = strip.kind() == StripKind.GAP && !board.hasSlot(desk);
         sheet.text(
-                sheet.word("strip." + strip.kind().key()),
+                sheet.word(slotless ? "strip.separation" : "strip." + strip.kind().key()),
                 area.x() + sheet.sizes().mm(1.5),
                 top + sheet.sizes().mm(3),
                 Face.TEXT_BOLD,
@@ -83,8 +84,11 @@ final class StripRow {
         }
         Axis axis = Axis.of(strip, board.pair(desk), new Span(from_s, to_s), top, height);
         paintGround(sheet, strip, axis);
+        if (!slotless) {
+            paintLevels(sheet, strip, axis);
+        }
         for (Curve curve : strip.curves()) {
-            if (!curve.isStrong(board.pair(desk))) {
+            if (strip.showsOthers() && !curve.isStrong(board.pair(desk))) {
                 paintCurve(sheet, strip, curve, axis, board.pair(desk), from_s, to_s);
             }
         }
@@ -158,6 +162,9 @@ final class StripRow {
             float y = axis.yOfShown(v);
             canvas.line(plot.left(), y, plot.right(), y, 1, sheet.palette().grid());
         }
+    }
+
+    private void paintLevels(Sheet sheet, StripData strip, Axis axis) {
         float lastLabel = Float.NaN;
         for (StripData.Level level : strip.lines()) {
             float y = axis.y(level.value());
@@ -194,7 +201,7 @@ final class StripRow {
         for (double v = axis.firstTick(step); v <= axis.greatestShown(); v += step) {
             float y = axis.yOfShown(v);
             if (y > axis.top() + margin && y < axis.top() + axis.height() - margin) {
-                Line line = sheet.line().addFixed(v, step < 1 ? 1 : 0, '.');
+                Line line = sheet.figures().addPlain(sheet.line(), v, step < 1 ? 1 : 0);
                 sheet.text(
                         line,
                         plot.left() - sheet.sizes().mm(1),

@@ -91,9 +91,10 @@ final class StripValues {
                     Align.LEFT);
         } else {
             sheet.marker(curve.number(), left, y, sheet.sizes().marker());
-            // A strip of one curve has its name already.
+            // The lead's only curve has the strip's name already.
+            boolean isNamed = strip.curves().size() == 1 && curve.pair() == Curve.ALWAYS;
             sheet.softText(
-                    strip.curves().size() == 1 ? "" : curve.label(),
+                    isNamed ? "" : curve.label(),
                     left + sheet.sizes().mm(2.2),
                     y,
                     sheet.sizes().small(),

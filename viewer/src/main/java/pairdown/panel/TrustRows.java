@@ -62,7 +62,8 @@ final class TrustRows {
                 new Row.Cell(
                         words.get("trust.rate"),
                         log.rate_Hz().isPresent()
-                                ? new Line().addFixed(log.rate_Hz().getAsDouble(), 1, '.') + " Hz"
+                                ? figures.addPlain(new Line(), log.rate_Hz().getAsDouble(), 1)
+                                        + " Hz"
                                 : Figures.MISSING));
         double missing_s = log.gaps().stream().mapToDouble(Span::duration_s).sum();
         cells.add(
@@ -97,8 +98,8 @@ final class TrustRows {
                 new Row.Cell(words.get("trust.clock"), words.get("clock." + clock.method().key())));
         Line offset = new Line();
         if (clock.isUsable()) {
-            offset.addFixed(clock.map().offset_s(), 2, '.');
-            offset.add(" ± ").addFixed(clock.offsetSigma_s(), 2, '.').add(" s");
+            figures.addPlain(offset, clock.map().offset_s(), 2).add(" ± ");
+            figures.addPlain(offset, clock.offsetSigma_s(), 2).add(" s");
         } else {
             offset.add(Figures.MISSING);
         }

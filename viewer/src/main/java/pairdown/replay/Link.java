@@ -62,8 +62,13 @@ public final class Link {
         return figure(Figure.TOUCH) > 0.5;
     }
 
-    /** Whether the flyer closes faster than the closing limit. */
+    /** Whether the moment is one of those found over the closing limit, uncertainty allowed for. */
     public boolean isOverClosingLimit() {
-        return figure(Figure.CLOSURE_RATE) > figure(Figure.CLOSING_LIMIT);
+        for (int i = 0; i < pair.closureExceedances().size(); i++) {
+            if (pair.closureExceedances().get(i).span().contains(t_s)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

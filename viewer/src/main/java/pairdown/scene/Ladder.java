@@ -74,7 +74,7 @@ final class Ladder implements Drawable {
         double top = heights.height_m(e, n, high);
         stage.line(e, n, low, e, n, high, stage.px(1.2), 0, soft);
         double tick = stage.px(9) * pixel / level;
-        boolean unitSaid = false;
+        boolean datumSaid = false;
         for (double h = Math.floor(top / step) * step; h >= bottom; h -= step) {
             double u = heights.up_m(e, n, h);
             stage.line(e, n, u, e + r.x * tick, n + r.y * tick, u, stage.px(1.6), 0, soft);
@@ -83,10 +83,11 @@ final class Ladder implements Drawable {
                 Labels.Label label =
                         stage.labels().add(Labels.Rank.SCALE, xy[0], xy[1], soft).fixed();
                 stage.figures().addNumber(label.row(0), Measure.HEIGHT, h);
-                if (!unitSaid) {
-                    stage.figures().addUnit(label.row(0), Measure.HEIGHT);
+                // The first may lie under the read-out: what the numbers are stands at each.
+                stage.figures().addUnit(label.row(0), Measure.HEIGHT);
+                if (!datumSaid) {
                     label.row(0).add(' ').add(heights.datum());
-                    unitSaid = true;
+                    datumSaid = true;
                 }
             }
         }

@@ -21,6 +21,9 @@ final class Propeller implements AutoCloseable {
     /** Around idle the sign of the lever says nothing (percent of its range). */
     private static final double IDLE_PCT = 5;
 
+    /** Blades this near to flat are called neither (degrees). */
+    private static final double FLAT_DEG = 2;
+
     private final Shader shader;
     private final Uniform relativeToClip;
     private final Uniform partToRelative;
@@ -71,13 +74,15 @@ final class Propeller implements AutoCloseable {
         }
     }
 
-    /** 1 forward, 0 idle or unknown, −1 reverse. */
+    /**
+     * 1 forward, 0 idle or unknown, −1 reverse. Blades set below flat push back; at positive angles
+     * they may push or brake, as airspeed and turns a minute will have it, which they do not tell.
+     */
     static int direction(double lever_pct, double blade_deg) {
-        double says = Double.isNaN(lever_pct) ? blade_deg : lever_pct;
-        if (Double.isNaN(says) || Math.abs(says) <= IDLE_PCT) {
-            return 0;
+        if (Double.isNaN(lever_pct)) {
+            return blade_deg < -FLAT_DEG ? -1 : 0;
         }
-        return says > 0 ? 1 : -1;
+        return Math.abs(lever_pct) <= IDLE_PCT ? 0 : lever_pct > 0 ? 1 : -1;
     }
 
     private void label(Stage stage, Body lead, double lever, double blade, int direction) {
@@ -96,18 +101,18 @@ final class Propeller implements AutoCloseable {
         }
         Labels.Label label =
                 stage.labels().add(Labels.Rank.SLOT, xy[0], xy[1], stage.palette().inkSoft());
-        label.row(0)
-                .add(
-                        stage.word(
-                                direction > 0
-                                        ? "scene.forward"
-                                        : direction < 0 ? "scene.reverse" : "scene.idle"))
-                .add(", ");
+        if (!Double.isNaN(lever) || direction != 0) {
+            label.row(0).add(stage.word(word(direction))).add(", ");
+        }
         if (Double.isNaN(lever)) {
             label.row(0).add(stage.word("scene.blade")).add(' ').addFixed(blade, 0, '.').add("°");
         } else {
             label.row(0).add(stage.word("scene.lever")).add(' ').addFixed(lever, 0, '.').add(" %");
         }
+    }
+
+    private static String word(int direction) {
+        return direction > 0 ? "scene.forward" : direction < 0 ? "scene.reverse" : "scene.idle";
     }
 
     @Override

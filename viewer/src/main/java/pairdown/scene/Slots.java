@@ -219,7 +219,8 @@ final class Slots implements Drawable {
             row.add(stage.word("scene.closure-unknown"));
         } else {
             row.add(stage.word(closure >= 0 ? "scene.closing" : "scene.opening")).add(' ');
-            stage.figures().add(row, Measure.CLOSURE, Math.abs(closure));
+            double sigma = link.figure(Figure.CLOSURE_SIGMA);
+            stage.figures().add(row, Measure.CLOSURE, Math.abs(closure), sigma);
         }
     }
 

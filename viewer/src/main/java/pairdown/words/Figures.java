@@ -70,9 +70,18 @@ public final class Figures {
         if (Double.isNaN(value) || Double.isNaN(sigma)) {
             return add(line, measure, value);
         }
-        addNumber(line, measure, value).add(" ± ");
-        line.addFixed(shown(measure, sigma) - shown(measure, 0), decimals(measure, value), point);
-        return addUnit(line, measure);
+        addNumber(line, measure, value);
+        return addUnit(addPlusMinus(line, measure, value, sigma), measure);
+    }
+
+    /** One sigma with as many decimals as its value: {@code " ± 0.9"}; nothing where it is NaN. */
+    public Line addPlusMinus(Line line, Measure measure, double value, double sigma) {
+        if (Double.isNaN(value) || Double.isNaN(sigma)) {
+            return line;
+        }
+        line.add(" ± ");
+        return line.addFixed(
+                shown(measure, sigma) - shown(measure, 0), decimals(measure, value), point);
     }
 
     public Line addNumber(Line line, Measure measure, double value) {
@@ -129,6 +138,11 @@ public final class Figures {
             case DURATION, TURN_RATE -> 1;
             case RATIO, OFFSET -> 2;
         };
+    }
+
+    /** A bare number with the locale's decimal sign. */
+    public Line addPlain(Line line, double number, int decimals) {
+        return line.addFixed(number, decimals, point);
     }
 
     /** Time of day in UTC, to the millisecond: {@code "15:02:11.350"}. */

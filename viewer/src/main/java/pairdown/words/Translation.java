@@ -22,6 +22,9 @@ public final class Translation {
     private static final Pattern PLACE = Pattern.compile("\\{\\d}");
     private static final Pattern DECIMAL = Pattern.compile("[+\\-−]?\\d+\\.\\d+");
 
+    /** A hyphen that files have for a minus: not one within a word, a date or a range. */
+    private static final Pattern HYPHEN = Pattern.compile("(?<![\\w.,:;)])-(?=\\d)");
+
     /** What parts of one sentence stand between, the strongest first. */
     private static final List<String> BETWEEN = List.of("; ", ", ");
 
@@ -85,8 +88,12 @@ public final class Translation {
                                                         .allMatch(Translation::knows));
     }
 
-    /** The sentence in the reader's language. */
+    /** The sentence in the reader's language, its numbers with the sign that print has. */
     public String of(String english) {
+        return HYPHEN.matcher(told(english)).replaceAll(String.valueOf(Line.MINUS));
+    }
+
+    private String told(String english) {
         if (isSame) {
             return english;
         }

@@ -86,6 +86,7 @@ public final class SyntheticDebrief {
     private double breakOff_m = 1676.4;
     private String id = "2031-05-14-03";
     private boolean systems = true;
+    private boolean positionsOnly;
     private Path folder = Path.of(".");
 
     /** A hole of 3 s in the right flyer's data from here on. */
@@ -109,6 +110,12 @@ public final class SyntheticDebrief {
 
     public SyntheticDebrief withoutSystems() {
         systems = false;
+        return this;
+    }
+
+    /** As of logs that tell neither whether speeds matched nor where a slot is. */
+    public SyntheticDebrief ofPositionsOnly() {
+        positionsOnly = true;
         return this;
     }
 
@@ -306,7 +313,7 @@ public final class SyntheticDebrief {
             Vec3 v = flyer(t + 0.01, slot, side).minus(lead(t + 0.01)).minus(r).times(100);
             double gap = gapAt(t, slot, side);
             double closure = -r.dot(v) / r.norm();
-            boolean matched = v.norm() < 1;
+            boolean matched = v.norm() < 1 && !positionsOnly;
             start = matched && Double.isNaN(start) ? t : start;
             set(columns, Figure.SEPARATION, i, r.norm());
             set(columns, Figure.SEPARATION_SIGMA, i, 0.9);
@@ -344,7 +351,7 @@ public final class SyntheticDebrief {
                         0,
                         0);
         List<MatchedWindow> windows =
-                Double.isNaN(start)
+                Double.isNaN(start) || positionsOnly
                         ? List.of()
                         : List.of(
                                 new MatchedWindow(
@@ -361,14 +368,21 @@ public final class SyntheticDebrief {
         return new PairDebrief(
                 "lead",
                 name,
-                Optional.of(slotName),
-                Optional.of(slot),
+                Optional.of(slotName).filter(s -> !positionsOnly),
+                Optional.of(slot).filter(s -> !positionsOnly),
                 Axes.BODY,
                 Optional.of(closest),
                 Optional.empty(),
                 Optional.empty(),
                 new Matched(
-                        windows, 0, 0, OptionalDouble.empty(), OptionalDouble.empty(), List.of()),
+                        windows,
+                        0,
+                        0,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        positionsOnly
+                                ? List.of("lead–" + name + ": a match must hold for 4 s at 1 Hz")
+                                : List.of()),
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),

@@ -280,6 +280,8 @@ class SceneGeometryTest {
         assertEquals(0, Propeller.direction(2, -20));
         assertEquals(1, Propeller.direction(40, -20));
         assertEquals(-1, Propeller.direction(Double.NaN, -10));
+        assertEquals(0, Propeller.direction(Double.NaN, 11), "idle or more, the blades don't tell");
+        assertEquals(0, Propeller.direction(Double.NaN, 30));
         assertEquals(0, Propeller.direction(Double.NaN, Double.NaN));
     }
 
