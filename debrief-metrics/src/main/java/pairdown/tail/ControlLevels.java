@@ -15,6 +15,8 @@ import pairdown.stats.Robust;
  * @param flown where the tail is judged: a run a descent
  * @param standing places in steady reverse
  * @param path level at each place, a ratio to forward thrust; NaN outside the descents
+ * @param counts how much of the record's log likelihood is its own: less than all where the rate
+ *     was not logged, see {@link Signals#evidence}
  * @param own the level of the descent a place lies in: what a drop is judged against
  */
 // Columns of the package's own working, never handed out: copies would cost more than they guard.
@@ -24,6 +26,7 @@ record ControlLevels(
         Disturbances disturbances,
         List<Masks.Run> flown,
         boolean[] standing,
+        double counts,
         double[] path,
         double[] own) {
     /** Looked at before and after a descent, so that its ends are no edges. */
@@ -58,6 +61,7 @@ record ControlLevels(
             TurnModel bare,
             List<Masks.Run> flown,
             boolean[] standing,
+            double counts,
             TailSettings.Signs signs,
             Grid grid) {
         List<Masks.Run> runs =
@@ -95,7 +99,7 @@ record ControlLevels(
             System.arraycopy(path, run.from(), kept, run.from(), run.length());
             Arrays.fill(level, run.from(), run.to() + 1, own[k]);
         }
-        return new ControlLevels(model, disturbances, flown, standing, kept, level);
+        return new ControlLevels(model, disturbances, flown, standing, counts, kept, level);
     }
 
     private static Masks.Run widened(Masks.Run run, int by, int size) {
@@ -117,6 +121,9 @@ record ControlLevels(
     void smooth(Masks.Run run, double[] ratio, double[] sigma) {
         new LevelSmoother(model, disturbances)
                 .smooth(run, 1, FIRST_SIGMA, change(path, model), ratio, sigma);
+        for (int i = run.from(); i <= run.to(); i++) {
+            sigma[i] /= Math.sqrt(counts);
+        }
     }
 
     /**
@@ -198,6 +205,7 @@ record ControlLevels(
     }
 
     double likelihood(int from, int to, double[] tried, double[] rough) {
-        return model.likelihood(from, to, tried, new Disturbances(disturbances.usual(), rough));
+        return counts
+                * model.likelihood(from, to, tried, new Disturbances(disturbances.usual(), rough));
     }
 }

@@ -39,6 +39,11 @@ record Effectiveness(
         if (!measurable(axis, signals, input.settings().data(), notes)) {
             return Optional.empty();
         }
+        if (signals.isFromAttitude(axis.rate())) {
+            notes.add(
+                    axis.words()
+                            + " effectiveness is by the slope of the attitude: no rate is logged");
+        }
         LocalLine line =
                 new LocalLine(input.settings().data().smoothing_s(), signals.grid().step_s());
         Equation equation = Equation.of(axis, signals, flight.pressureRatio(), line);
@@ -133,7 +138,13 @@ record Effectiveness(
         TurnModel model =
                 Equation.turning(axis, flight, Response.fit(axis, flight, fit, baseline, near));
         ControlLevels levels =
-                ControlLevels.of(model, flown, standing(flight), input.settings().signs(), grid);
+                ControlLevels.of(
+                        model,
+                        flown,
+                        standing(flight),
+                        flight.signals().evidence(axis.rate()),
+                        input.settings().signs(),
+                        grid);
         double[] ratio = Signals.nothing(grid.size());
         double[] sigma = Signals.nothing(grid.size());
         for (Masks.Run run : Masks.runs(flight.airborne())) {

@@ -33,8 +33,11 @@ final class EpisodeFinder {
     /** One standard deviation of a start known from signs alone (common practice). */
     private static final double SIGNS_SIGMA_S = 2;
 
-    /** Log odds of lost control that need no control against its response: 400 to one. */
+    /** Log odds, 400 to one, of lost control that need no control against its response. */
     private static final double BEYOND_DOUBT = 6;
+
+    /** And of that by the slope of an attitude, beside which a hand's activity says little. */
+    private static final double BY_ATTITUDE = 2;
 
     private static final Set<Episode.Sign> AGAINST_RESPONSE =
             EnumSet.of(Episode.Sign.RAISED_ACTIVITY, Episode.Sign.ELEVATOR_NEAR_STOP);
@@ -154,7 +157,7 @@ final class EpisodeFinder {
     private Optional<Episode> bounded(Masks.Run lost, List<SignSpan> near) {
         LostStretch stretch = LostStretch.of(controls, lost, grid.steps(EDGE_S), settings);
         boolean against = near.stream().anyMatch(s -> AGAINST_RESPONSE.contains(s.sign()));
-        if (!(stretch.logOdds(grid.step_s()) > (against ? 0 : BEYOND_DOUBT))) {
+        if (!(stretch.logOdds(grid.step_s()) > needed(against))) {
             return Optional.empty();
         }
         LostStretch.Edge start = stretch.start();
@@ -169,6 +172,13 @@ final class EpisodeFinder {
                         all,
                         OptionalDouble.of(stretch.least()),
                         controls.get(0).own()[lost.from()]));
+    }
+
+    /** Log odds that make an episode. */
+    private double needed(boolean against) {
+        boolean slopes =
+                judge.filter(j -> flight.signals().isFromAttitude(j.axis().rate())).isPresent();
+        return !against ? BEYOND_DOUBT : slopes ? BY_ATTITUDE : 0;
     }
 
     private Episode unbounded(List<SignSpan> cluster, Masks.Run run) {

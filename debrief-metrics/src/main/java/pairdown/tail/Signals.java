@@ -2,9 +2,11 @@ package pairdown.tail;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import pairdown.stats.Robust;
 import pairdown.time.Span;
@@ -33,6 +35,7 @@ final class Signals {
     private final Grid grid;
     private final Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
     private final Map<Channel, Double> rate_Hz = new EnumMap<>(Channel.class);
+    private final Set<Channel> fromAttitude = EnumSet.noneOf(Channel.class);
 
     private Signals(Grid grid) {
         this.grid = grid;
@@ -54,7 +57,16 @@ final class Signals {
         double step_s = Math.max(data.leastStep_s(), Math.min(data.greatestStep_s(), fastest_s));
         Signals signals = new Signals(Grid.over(span.get(), step_s));
         for (Channel c : USED) {
-            input.system(c).ifPresent(s -> signals.add(c, s));
+            Optional<Series> logged = input.system(c);
+            logged.ifPresent(s -> signals.add(c, s));
+            if (logged.isEmpty()) {
+                AttitudeRates.of(c, input)
+                        .ifPresent(
+                                s -> {
+                                    signals.add(c, s);
+                                    signals.fromAttitude.add(c);
+                                });
+            }
         }
         return Optional.of(signals);
     }
@@ -113,6 +125,19 @@ final class Signals {
     double[] column(Channel channel) {
         double[] column = columns.get(channel);
         return column == null ? nothing(grid.size()) : column;
+    }
+
+    /** Whether a rate was not logged but is the slope of the attitude. */
+    boolean isFromAttitude(Channel rate) {
+        return fromAttitude.contains(rate);
+    }
+
+    /**
+     * How much of what a rate's samples seem to say they do say: the slope of an attitude carries
+     * the error of every angle twice, so that only every second sample tells something new.
+     */
+    double evidence(Channel rate) {
+        return isFromAttitude(rate) ? 0.5 : 1;
     }
 
     static double[] nothing(int size) {

@@ -50,13 +50,7 @@ public final class TailAnalysis {
         List<PowerChange> changes =
                 new PowerSteps(input).find(flight.signals(), flight.balance(), notes);
         Pairing.Paired paired = new Pairing(input.settings().power()).pair(found, changes);
-        if (input.descents().isEmpty()) {
-            notes.add("no descent was found: episodes are looked for in descents only");
-        }
-        boolean tells = !input.descents().isEmpty() && EpisodeFinder.canTell(finder.sees(judge));
-        if (!tells && !input.descents().isEmpty()) {
-            notes.add("these data can't show a tail episode: none listed does not mean none");
-        }
+        boolean tells = tells(input, judge, finder, !found.isEmpty(), notes);
         Map<String, Series> figures = figures(flight, judge, pitch, yaw);
         Optional<Effectiveness> level = judge.or(() -> pitch).or(() -> yaw);
         TailControl bare =
@@ -70,6 +64,32 @@ public final class TailAnalysis {
                         tells,
                         TailReview.NONE);
         return new Reviewer(input, flight, judge).review(bare);
+    }
+
+    /**
+     * Whether no episode would mean that there was none: where effectiveness could be judged.
+     * Elsewhere a tail that went soft unnoticed by its pilot leaves no sign.
+     */
+    private static boolean tells(
+            TailInput input,
+            Optional<Effectiveness> judge,
+            SignFinder finder,
+            boolean isFound,
+            List<String> notes) {
+        if (input.descents().isEmpty()) {
+            notes.add("no descent was found: episodes are looked for in descents only");
+            return false;
+        }
+        if (!EpisodeFinder.canTell(finder.sees(judge))) {
+            notes.add("these data can't show a tail episode: none listed does not mean none");
+            return false;
+        }
+        if (judge.isEmpty()) {
+            notes.add(
+                    "without effectiveness only a control worked harder or near its stop shows a"
+                            + " tail episode: none listed does not mean none");
+        }
+        return judge.isPresent() || isFound;
     }
 
     /** The axis that bounds episodes: the elevator, else a rudder that sideslip can't mimic. */

@@ -103,6 +103,15 @@ class DegradedTest {
         assertEquals(OptionalDouble.empty(), t.standingEffectiveness());
     }
 
+    /** A pilot who does not work harder against a tail gone soft leaves no sign of it. */
+    @ParameterizedTest
+    @EnumSource(names = {"WITHOUT_RATES", "ONCE_A_SECOND"})
+    void withoutEffectivenessNoEpisodesListedDoesNotMeanNone(Recorder recorder) {
+        TailControl t = analyse(by(recorder));
+        assertTrue(notes(t).contains("none listed does not mean none"), notes(t));
+        assertEquals(!t.episodes().isEmpty(), t.tellsEpisodes());
+    }
+
     @Test
     void withoutRatesEffectivenessIsAbsentNotZero() {
         TailControl t = analyse(by(Recorder.WITHOUT_RATES));
