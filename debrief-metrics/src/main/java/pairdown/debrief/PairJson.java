@@ -3,6 +3,7 @@ package pairdown.debrief;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import pairdown.pair.Approach;
+import pairdown.pair.Bearing;
 import pairdown.pair.ClosureExceedance;
 import pairdown.pair.GateHeld;
 import pairdown.pair.HeightBudget;
@@ -58,9 +59,17 @@ final class PairJson {
                             values.put(o, "gapSigma_m", g.sigma());
                         });
         values.put(o, "closureRate_mps", a.closureRate_mps());
+        a.bearing().ifPresent(b -> bearing(o, b));
         values.put(o, "ahead_m", a.ahead_m());
         values.put(o, "right_m", a.right_m());
         values.put(o, "above_m", a.above_m());
+    }
+
+    private void bearing(ObjectNode o, Bearing b) {
+        values.put(o, "bearing_deg", b.bearing_deg());
+        values.put(o, "elevation_deg", b.elevation_deg());
+        o.put("clockPosition", b.hour()).put("level", b.level().key());
+        values.put(o, "offBearingLine_m", b.offLine_m());
     }
 
     private void matched(ObjectNode o, Matched m) {

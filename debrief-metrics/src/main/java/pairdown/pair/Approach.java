@@ -11,6 +11,8 @@ import pairdown.units.Estimate;
  * @param separation_m between the reference points
  * @param gap_m from the flyer's logger to its slot, where it has one
  * @param closureRate_mps positive while closing; absent under three sigma of range
+ * @param bearing where the flyer is seen from the lead; absent under three sigma of range, and
+ *     without axes
  * @param ahead_m the flyer seen from the lead's centre of gravity, in the pair's axes
  */
 public record Approach(
@@ -18,6 +20,7 @@ public record Approach(
         Estimate separation_m,
         Optional<Estimate> gap_m,
         OptionalDouble closureRate_mps,
+        Optional<Bearing> bearing,
         double ahead_m,
         double right_m,
         double above_m) {}

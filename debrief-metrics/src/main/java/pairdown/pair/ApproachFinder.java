@@ -80,6 +80,7 @@ final class ApproachFinder {
                 Double.isNaN(s.closureRate_mps())
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(s.closureRate_mps()),
+                motion.bearing(t_s),
                 s.relative_m().x(),
                 s.relative_m().y(),
                 s.relative_m().z());

@@ -3,54 +3,87 @@ package pairdown.pair;
 import pairdown.vector.Vec3;
 
 /**
- * Where a flyer is seen from the lead, in the lead's axes.
+ * Where a flyer is seen from the lead, in the pair's axes.
  *
  * @param bearing_deg from the nose to the right, 0 to 360
  * @param elevation_deg above the level, −90 to 90
- * @param clock hour of the clock whose 12 is the nose, 1 to 12
+ * @param offLine_m how far, level, from the bearing line that leaves the lead on the slot's side:
+ *     positive ahead of the line (acute), negative behind it (sucked)
  */
-public record Bearing(double bearing_deg, double elevation_deg, int clock) {
+public record Bearing(double bearing_deg, double elevation_deg, double offLine_m) {
     /** Within this of the level, a flyer is called level (common practice, no published source). */
     private static final double LEVEL_DEG = 10;
 
-    /** Where a formation's line usually lies, from the nose (common practice; 45° off the tail). */
-    public static final double USUAL_LINE_DEG = 135;
+    /** How a flyer stands to the lead's level. */
+    public enum Level {
+        HIGH("high"),
+        LEVEL("level"),
+        LOW("low");
 
-    /** The bearing of a position ahead, right, above (m). */
-    public static Bearing of(Vec3 position_m) {
-        double bearing_deg =
-                (Math.toDegrees(Math.atan2(position_m.y(), position_m.x())) + 360) % 360;
-        double elevation_deg = Math.toDegrees(Math.atan2(position_m.z(), position_m.levelNorm()));
-        return new Bearing(bearing_deg, elevation_deg, clockOf(bearing_deg));
+        private final String key;
+
+        Level(String key) {
+            this.key = key;
+        }
+
+        /** The spelling in files. */
+        public String key() {
+            return key;
+        }
     }
 
-    /** The hour nearest to a bearing: 14° is 12 o'clock, 16° is 1 o'clock. */
-    public static int clockOf(double bearing_deg) {
+    /**
+     * The bearing of a position ahead, right, above (m).
+     *
+     * @param line_deg the bearing line's angle from the nose
+     * @param rightSide whether the line is on the right
+     */
+    public static Bearing of(Vec3 position_m, double line_deg, boolean rightSide) {
+        return new Bearing(
+                bearing_deg(position_m.x(), position_m.y()),
+                elevation_deg(position_m.levelNorm(), position_m.z()),
+                offLine_m(position_m, line_deg, rightSide));
+    }
+
+    private static double offLine_m(Vec3 position_m, double line_deg, boolean rightSide) {
+        double line_rad = Math.toRadians(line_deg);
+        double outward_m = rightSide ? position_m.y() : -position_m.y();
+        return position_m.x() * Math.sin(line_rad) - outward_m * Math.cos(line_rad);
+    }
+
+    /** From the nose to the right, 0 to 360. */
+    public static double bearing_deg(double ahead_m, double right_m) {
+        return (Math.toDegrees(Math.atan2(right_m, ahead_m)) + 360) % 360;
+    }
+
+    /** Above the level, −90 to 90. */
+    public static double elevation_deg(double level_m, double above_m) {
+        return Math.toDegrees(Math.atan2(above_m, level_m));
+    }
+
+    /**
+     * The hour nearest to a bearing on a clock whose 12 is the nose: 14° is 12 o'clock, 16° is 1
+     * o'clock.
+     */
+    public static int hourOf(double bearing_deg) {
         int hour = (int) Math.floor(bearing_deg / 30 + 0.5) % 12;
         return hour == 0 ? 12 : hour;
     }
 
-    /** "4 o'clock low": for a person. */
-    public String words() {
-        String height = "level";
-        if (elevation_deg > LEVEL_DEG) {
-            height = "high";
-        } else if (elevation_deg < -LEVEL_DEG) {
-            height = "low";
+    /** High, level or low. */
+    public static Level levelOf(double elevation_deg) {
+        if (Math.abs(elevation_deg) <= LEVEL_DEG) {
+            return Level.LEVEL;
         }
-        return clock + " o'clock " + height;
+        return elevation_deg > 0 ? Level.HIGH : Level.LOW;
     }
 
-    /**
-     * How far (m, level) a position lies off the bearing line that leaves the lead at {@code
-     * line_deg} from the nose on one side: positive ahead of the line (acute), negative behind it
-     * (sucked).
-     *
-     * @param rightSide whether the line is on the right
-     */
-    public static double offLine_m(Vec3 position_m, double line_deg, boolean rightSide) {
-        double line_rad = Math.toRadians(line_deg);
-        double outward_m = rightSide ? position_m.y() : -position_m.y();
-        return position_m.x() * Math.sin(line_rad) - outward_m * Math.cos(line_rad);
+    /** Hour of the clock whose 12 is the nose, 1 to 12. */
+    public int hour() {
+        return hourOf(bearing_deg);
+    }
+
+    public Level level() {
+        return levelOf(elevation_deg);
     }
 }

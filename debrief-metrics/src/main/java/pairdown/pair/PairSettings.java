@@ -22,6 +22,8 @@ package pairdown.pair;
  * @param overFor_s … for this long
  * @param breakOff_mps separation opening faster than this after the last match is a break-off
  * @param breakOffFor_s for at least this long, so that noise is none
+ * @param bearingLine_deg where a formation's line lies, from the lead's nose (common practice, no
+ *     published source: 45° off the tail)
  * @param settled_s a flyer that never matched has its closest approach, and any its closing rate
  *     judged, from this long after its exit: until then it has the ship's speed
  */
@@ -39,6 +41,7 @@ public record PairSettings(
         double overFor_s,
         double breakOff_mps,
         double breakOffFor_s,
+        double bearingLine_deg,
         double settled_s,
         Match match,
         Contact touch) {
@@ -58,6 +61,7 @@ public record PairSettings(
                     0.5,
                     3,
                     0.3,
+                    135,
                     8,
                     Match.DEFAULT,
                     Contact.DEFAULT);

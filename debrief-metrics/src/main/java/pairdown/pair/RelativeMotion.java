@@ -72,6 +72,19 @@ public final class RelativeMotion {
     }
 
     /**
+     * Where the flyer is seen from the lead; the bearing line leaves it on the slot's side, without
+     * a slot on the flyer's. Empty under three sigma of range, and without axes.
+     */
+    Optional<Bearing> bearing(double t_s) {
+        Sample s = sample(t_s);
+        if (!s.hasDirection() || s.turning.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean rightSide = slot_m.orElse(s.position_m).y() >= 0;
+        return Optional.of(Bearing.of(s.position_m, settings.bearingLine_deg(), rightSide));
+    }
+
+    /**
      * Rotation from the attempt's east-north-up frame to the pair's axes, with the lead's place;
      * empty where there are no axes.
      */

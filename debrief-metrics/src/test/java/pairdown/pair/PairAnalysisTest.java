@@ -52,6 +52,26 @@ class PairAnalysisTest {
         assertEquals(0, closest.closureRate_mps().orElseThrow(), 0.01);
     }
 
+    /**
+     * Eight behind and six left is 143° left of the nose, 1.41 m behind the line 45° off the tail.
+     */
+    @Test
+    void theClosestApproachSaysWhereTheFlyerIsSeenFromTheLead() {
+        PairDebrief pair = PairAnalysis.analyse(input(t_s -> new Vec3(-6, -8, 2)));
+        Bearing seen = pair.closest().orElseThrow().bearing().orElseThrow();
+        assertEquals(360 - 143.13, seen.bearing_deg(), 0.1);
+        assertEquals(7, seen.hour());
+        assertEquals(Bearing.Level.HIGH, seen.level());
+        assertEquals(-Math.sqrt(2), seen.offLine_m(), 0.02);
+        assertTrue(
+                PairAnalysis.analyse(input(t_s -> new Vec3(0.5, 0.5, 0)))
+                        .closest()
+                        .orElseThrow()
+                        .bearing()
+                        .isEmpty(),
+                "under three sigma of range");
+    }
+
     /** At row 50, 5 s, the two are 75 m apart along the way and pass 4 m apart 4.9 s later. */
     @Test
     void theSeriesSaysWhereTheTwoPassIfNothingChanges() {

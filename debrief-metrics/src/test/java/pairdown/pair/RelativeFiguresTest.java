@@ -139,21 +139,31 @@ class RelativeFiguresTest {
     @ParameterizedTest
     @CsvSource({"14, 12", "16, 1", "90, 3", "225, 8", "344, 11", "346, 12", "0, 12", "359, 12"})
     void theClockHasItsNoseAtTwelve(double bearing_deg, int hour) {
-        assertEquals(hour, Bearing.clockOf(bearing_deg));
+        assertEquals(hour, Bearing.hourOf(bearing_deg));
     }
 
     @Test
     void aFlyerRightAndBelowIsSeenAtThreeOClockLow() {
-        assertEquals("3 o'clock low", Bearing.of(new Vec3(0, 10, -5)).words());
-        assertEquals("9 o'clock level", Bearing.of(new Vec3(0, -10, 1)).words());
+        assertEquals("3 low", clock(new Vec3(0, 10, -5)));
+        assertEquals("9 level", clock(new Vec3(0, -10, 1)));
+        assertEquals("12 high", clock(new Vec3(10, 0, 2)));
+    }
+
+    private static String clock(Vec3 position_m) {
+        Bearing b = Bearing.of(position_m, 135, true);
+        return b.hour() + " " + b.level().key();
+    }
+
+    private static double offLine_m(Vec3 position_m, boolean rightSide) {
+        return Bearing.of(position_m, 135, rightSide).offLine_m();
     }
 
     @Test
     void aheadOfTheBearingLineIsPositiveOnEitherSide() {
         Vec3 onLine = new Vec3(-10, -10, 0);
-        assertEquals(0, Bearing.offLine_m(onLine, 135, false), 1e-9);
-        assertEquals(Math.sqrt(0.5), Bearing.offLine_m(new Vec3(-9, -10, 0), 135, false), 1e-9);
-        assertEquals(-Math.sqrt(0.5), Bearing.offLine_m(new Vec3(-11, 10, 0), 135, true), 1e-9);
+        assertEquals(0, offLine_m(onLine, false), 1e-9);
+        assertEquals(Math.sqrt(0.5), offLine_m(new Vec3(-9, -10, 0), false), 1e-9);
+        assertEquals(-Math.sqrt(0.5), offLine_m(new Vec3(-11, 10, 0), true), 1e-9);
     }
 
     /**
@@ -200,8 +210,8 @@ class RelativeFiguresTest {
     void aParadePositionIsOnItsBearingLine() {
         double ft_m = 0.3048;
         Vec3 parade = new Vec3(-20 * ft_m, 20 * ft_m, -10 * ft_m);
-        assertEquals(0, Bearing.offLine_m(parade, 135, true), 1e-12);
-        assertEquals("5 o'clock low", Bearing.of(parade).words());
+        assertEquals(0, offLine_m(parade, true), 1e-12);
+        assertEquals("5 low", clock(parade));
     }
 
     @Test

@@ -1,15 +1,21 @@
 package pairdown.panel;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 import pairdown.debrief.Debrief;
+import pairdown.pair.Bearing;
 import pairdown.pair.ClosureExceedance;
 import pairdown.pair.MatchedWindow;
 import pairdown.pair.PairDebrief;
+import pairdown.pair.PairSeries.Figure;
 import pairdown.phase.Event;
 import pairdown.phase.EventKind;
 import pairdown.replay.Desk;
 import pairdown.replay.Heights;
+import pairdown.replay.Link;
 import pairdown.replay.Recording;
 import pairdown.safety.Finding;
 import pairdown.tail.Episode;
@@ -24,6 +30,8 @@ public final class Board {
     /** Shown before the first exit and after the last opening (s). */
     private static final double MARGIN_S = 20;
 
+    private static final int HOURS = 12;
+
     private final Recording recording;
     private final StripBook strips;
     private final Heights heights;
@@ -32,6 +40,7 @@ public final class Board {
     private final double[] matchStarts_s;
     private final double[] episodeStarts_s;
     private final double[] findings_s;
+    private final Map<Bearing.Level, List<String>> clock;
     private final int number;
 
     public Board(Recording recording, Words words) {
@@ -43,7 +52,38 @@ public final class Board {
         this.matchStarts_s = matchStarts(debrief());
         this.episodeStarts_s = starts(episodes());
         this.findings_s = findings(debrief());
+        this.clock = clock(words);
         this.number = System.identityHashCode(this);
+    }
+
+    private static Map<Bearing.Level, List<String>> clock(Words words) {
+        Map<Bearing.Level, List<String>> clock = new EnumMap<>(Bearing.Level.class);
+        for (Bearing.Level level : Bearing.Level.values()) {
+            String key = "bearing." + level.key();
+            clock.put(
+                    level,
+                    IntStream.rangeClosed(1, HOURS)
+                            .mapToObj(hour -> words.get(key, String.valueOf(hour)))
+                            .toList());
+        }
+        return clock;
+    }
+
+    /**
+     * Where a flyer is seen from its lead, by the clock whose 12 is the nose; empty where it has no
+     * direction.
+     */
+    String clock(Link link) {
+        double ahead_m = link.figure(Figure.AHEAD);
+        double right_m = link.figure(Figure.RIGHT);
+        double bearing_deg = Bearing.bearing_deg(ahead_m, right_m);
+        if (Double.isNaN(bearing_deg) || Double.isNaN(link.figure(Figure.CLOSURE_RATE))) {
+            return "";
+        }
+        double level_m = Math.hypot(ahead_m, right_m);
+        double elevation_deg = Bearing.elevation_deg(level_m, link.figure(Figure.ABOVE));
+        List<String> hours = clock.get(Bearing.levelOf(elevation_deg));
+        return hours == null ? "" : hours.get(Bearing.hourOf(bearing_deg) - 1);
     }
 
     private static Span focusOf(Recording recording) {

@@ -134,7 +134,12 @@ final class Readout {
         float text = sheet.sizes().text();
         String state = sheet.word(stateOf(link, moment));
         sheet.text(state, right, y, Face.TEXT_BOLD, text, Align.RIGHT);
-        name(sheet, link, left, y, right - sheet.width(state, Face.TEXT_BOLD, text));
+        float free = right - sheet.width(state, Face.TEXT_BOLD, text);
+        float from = name(sheet, link, left, y, free) + sheet.sizes().mm(2);
+        String clock = board.clock(link);
+        if (from + sheet.width(clock, Face.TEXT, text) < free) {
+            sheet.softText(clock, from, y, text, Align.LEFT);
+        }
         float row = y + sheet.sizes().mm(6.2);
         sheet.softText(sheet.word(gapName(link)), left, row, text, Align.LEFT);
         gap(sheet, link, right, row);
@@ -161,7 +166,8 @@ final class Readout {
         return row;
     }
 
-    private static void name(Sheet sheet, Link link, float left, float row, float end) {
+    /** The answer is where it ends. */
+    private static float name(Sheet sheet, Link link, float left, float row, float end) {
         float r = sheet.sizes().marker() * 1.2f;
         sheet.marker(link.flyer(), left + sheet.sizes().mm(1.3), row, r);
         float from = left + sheet.sizes().mm(4);
@@ -169,6 +175,7 @@ final class Readout {
         float most = end - from - sheet.sizes().mm(1);
         String name = sheet.fitting(link.pair().flyer(), Face.TEXT_BOLD, text, most);
         sheet.text(name, from, row, Face.TEXT_BOLD, text, Align.LEFT);
+        return from + sheet.width(name, Face.TEXT_BOLD, text);
     }
 
     /** The answer is where it begins. */

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.knowm.xchart.XYChart;
 import pairdown.debrief.Debrief;
 import pairdown.pair.Approach;
+import pairdown.pair.Bearing;
 import pairdown.pair.ClosureExceedance;
 import pairdown.pair.GateHeld;
 import pairdown.pair.MatchedWindow;
@@ -71,6 +72,7 @@ final class PairPart {
                         "report.pair.axes",
                         Prose.of(facts.word("axes.", pair.axes().key(), at + "/axes"))));
         pair.closest().ifPresent(a -> s.add(closest(a)));
+        pair.closest().flatMap(Approach::bearing).ifPresent(b -> s.add(bearing(b)));
         pair.leastGap().filter(a -> a.gap_m().isPresent()).ifPresent(a -> s.add(leastGap(a)));
         pair.anchoredClosest().ifPresent(a -> s.add(anchored(a)));
         s.add(matched());
@@ -90,6 +92,27 @@ final class PairPart {
                 side(a.ahead_m(), from + "/ahead_m", "ahead", "behind"),
                 side(a.right_m(), from + "/right_m", "right", "left"),
                 side(a.above_m(), from + "/above_m", "above", "below"));
+    }
+
+    private Prose bearing(Bearing b) {
+        String from = at + "/closest";
+        return facts.prose(
+                "report.pair.bearing",
+                facts.prose(
+                        "bearing." + b.level().key(),
+                        Prose.of(facts.count(b.hour(), from + "/clockPosition"))),
+                facts.prose(
+                        b.offLine_m() < 0 ? "report.pair.sucked" : "report.pair.acute",
+                        Prose.of(
+                                facts.unsigned(
+                                        Measure.DISTANCE,
+                                        b.offLine_m(),
+                                        from + "/offBearingLine_m"))),
+                Prose.of(
+                        facts.of(
+                                Measure.ANGLE,
+                                debrief.settings().pairs().bearingLine_deg(),
+                                "/settings/pairs/bearingLine_deg")));
     }
 
     private Prose side(double value_m, String from, String positive, String negative) {

@@ -316,6 +316,7 @@ class PanelsTest {
         Moment moment = new Moment(RECORDING);
         moment.fill(SyntheticDebrief.JOINED_S - 15);
         draw(moment);
+        assertTrue(canvas.says("o'clock"));
         double miss_m = moment.links().get(0).figure(PairSeries.Figure.PREDICTED_MISS);
         double in_s = moment.links().get(0).figure(PairSeries.Figure.PREDICTED_MISS_IN);
         Figures figures = new Figures(desk.settings().units(), Locale.ENGLISH);

@@ -267,6 +267,7 @@ public final class Crowd {
                         new Estimate(12, 0.9),
                         Optional.empty(),
                         OptionalDouble.empty(),
+                        Optional.empty(),
                         0,
                         0,
                         0);

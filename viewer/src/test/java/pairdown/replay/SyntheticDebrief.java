@@ -347,6 +347,7 @@ public final class SyntheticDebrief {
                         new Estimate(least, 0.9),
                         Optional.empty(),
                         OptionalDouble.empty(),
+                        Optional.empty(),
                         0,
                         0,
                         0);
