@@ -74,8 +74,7 @@ public record PairSettings(
      * @param smoothing_s rates are averaged over this, centred; at most 1 s by definition
      * @param turn_s the lead's turn rate is averaged over this, centred
      * @param leastSigmas a tolerance under this many sigmas of the data is refused
-     * @param slowDwell_s least dwell where a log is slower than {@code fast_Hz}
-     * @param fast_Hz from this rate on, a log shows more than whole seconds
+     * @param slowDwell_s least dwell where a log shows whole seconds only
      */
     public record Match(
             double leaveFactor,
@@ -83,9 +82,8 @@ public record PairSettings(
             double smoothing_s,
             double turn_s,
             double leastSigmas,
-            double slowDwell_s,
-            double fast_Hz) {
-        public static final Match DEFAULT = new Match(1.5, 0.5, 0.9, 2, 3, 4, 4.5);
+            double slowDwell_s) {
+        public static final Match DEFAULT = new Match(1.5, 0.5, 0.9, 2, 3, 4);
     }
 
     /**
