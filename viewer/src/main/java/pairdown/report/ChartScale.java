@@ -31,7 +31,7 @@ enum ChartScale {
 
     void label(XYChart chart, Locale locale) {
         DecimalFormat format =
-                new DecimalFormat("#,##0.##", DecimalFormatSymbols.getInstance(locale));
+                new DecimalFormat(ChartStyle.NUMBERS, DecimalFormatSymbols.getInstance(locale));
         chart.getStyler().setyAxisTickLabelsFormattingFunction(drawn -> format.format(said(drawn)));
     }
 }

@@ -18,6 +18,7 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 import pairdown.debrief.Debrief;
 import pairdown.debrief.ParticipantDebrief;
 import pairdown.theme.Palette;
+import pairdown.words.Line;
 
 /**
  * How every chart of the report looks: black on white, thin grid, and lines told apart by dash and
@@ -62,6 +63,9 @@ final class ChartStyle {
 
     private static final int BAND_ALPHA = 60;
     private static final String NO_WIDTH = "\u200b";
+
+    /** Negative ones with the sign that print has. */
+    static final String NUMBERS = "#,##0.##;" + Line.MINUS + "#,##0.##";
 
     private ChartStyle() {}
 
@@ -129,8 +133,8 @@ final class ChartStyle {
         s.setLegendFont(LETTERING.deriveFont(12f));
         s.setChartTitleVisible(false);
         s.setLocale(locale);
-        s.setXAxisDecimalPattern("#,##0.##");
-        s.setYAxisDecimalPattern("#,##0.##");
+        s.setXAxisDecimalPattern(NUMBERS);
+        s.setYAxisDecimalPattern(NUMBERS);
         s.setChartPadding(4);
         s.setXAxisMaxLabelCount(8);
         return chart;

@@ -19,6 +19,12 @@ import pairdown.words.Words;
 final class Facts {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)\\}");
 
+    /** Of the second, in an instant of a log. */
+    static final int CLOCK_DECIMALS = 1;
+
+    /** An instant as uncertain as this is told to the second (s): its sigma is shown as 1.0. */
+    private static final double WHOLE_FROM_S = 0.95;
+
     private final TimeAxis axis;
     private final Words words;
     private final Figures figures;
@@ -59,8 +65,15 @@ final class Facts {
         return value.isPresent() ? signed(measure, value.getAsDouble(), from) : missing();
     }
 
+    /** To the tenth of a second: no log's clock and no smoothing is better. */
     Fact clock(double t_s, String from) {
-        return new Fact(figures.clock(axis, t_s), from, "", Fact.TIME);
+        return new Fact(figures.clock(axis, t_s, CLOCK_DECIMALS), from, "", Fact.TIME);
+    }
+
+    /** With as many decimals as its sigma, which stands under its own name, leaves. */
+    Fact clock(double t_s, double sigma_s, String from, String sigmaFrom) {
+        int decimals = sigma_s < WHOLE_FROM_S ? CLOCK_DECIMALS : 0;
+        return new Fact(figures.clock(axis, t_s, decimals), from, sigmaFrom, Fact.TIME);
     }
 
     Fact clock(OptionalDouble t_s, String from) {
@@ -74,9 +87,15 @@ final class Facts {
 
     /** A value whose unit its channel tells, to the whole number. */
     Fact bare(double value, String from) {
-        // Adding nothing turns a minus nothing into nothing.
-        String shown = String.format(words.locale(), "%.0f", Math.rint(value) + 0.0);
+        String shown = figures.addPlain(new Line(), value, 0).toString();
         return new Fact(shown, from, "", Fact.BARE);
+    }
+
+    /** An instant's sigma, to the second where the instant is. */
+    Prose clockSigma(double sigma_s, String from) {
+        return sigma_s < WHOLE_FROM_S
+                ? Prose.of(of(Measure.DURATION, sigma_s, from))
+                : prose("report.seconds", Prose.of(bare(sigma_s, from)));
     }
 
     /** A value whose unit stands beside it, to the tenth. */

@@ -37,7 +37,9 @@ final class PairPictures {
     static PairPictures order(
             Debrief debrief, PairDebrief pair, Words words, Figures figures, Pictures pictures) {
         Optional<Approach> closest = pair.closest();
-        String clock = closest.map(a -> figures.clock(debrief.axis(), a.time_s())).orElse("");
+        String clock =
+                closest.map(a -> figures.clock(debrief.axis(), a.time_s(), Facts.CLOCK_DECIMALS))
+                        .orElse("");
         PairPictures order = new PairPictures(words, pictures, clock);
         closest.ifPresent(a -> order.all(a, pair));
         return order;

@@ -15,6 +15,7 @@ import pairdown.tail.TailFigures;
 import pairdown.time.Span;
 import pairdown.track.Channel;
 import pairdown.track.Series;
+import pairdown.words.Figures;
 import pairdown.words.Words;
 
 /** The pilot's charts: what hands, aircraft and tail did, and what usually followed power. */
@@ -27,10 +28,12 @@ final class PilotCharts {
     private final Debrief debrief;
     private final Words words;
     private final ChartBook book;
+    private final Figures clocks;
 
-    PilotCharts(Debrief debrief, Words words, ChartBook book) {
+    PilotCharts(Debrief debrief, Words words, Figures figures, ChartBook book) {
         this.debrief = debrief;
         this.words = words;
+        this.clocks = figures;
         this.book = book;
     }
 
@@ -83,40 +86,50 @@ final class PilotCharts {
                 dives.get(0).start_s() - MARGIN_S, dives.get(dives.size() - 1).end_s() + MARGIN_S);
     }
 
-    private XYChart low(String y, int width) {
-        return ChartStyle.chart(
-                width, ChartStyle.LOW, words.get("report.axis.seconds"), y, words.locale());
+    private XYChart low(String y, int width, Span span) {
+        String x = words.get("report.axis.clock");
+        XYChart chart = ChartStyle.chart(width, ChartStyle.LOW, x, y, words.locale());
+        scale(span, width).label(chart);
+        return chart;
+    }
+
+    private ClockScale scale(Span span, int width) {
+        return new ClockScale(debrief.axis(), clocks, span, width);
     }
 
     private XYChart channels(
             Map<Channel, Series> systems, Span span, List<Channel> shown, String unit, int width) {
-        XYChart chart = low(unit, width);
+        XYChart chart = low(unit, width, span);
         int look = 0;
         for (Channel c : shown) {
             if (systems.containsKey(c)) {
                 ChartStyle.line(
-                        chart, words.get("channel." + c.key()), over(systems.get(c), span), look++);
+                        chart,
+                        words.get("channel." + c.key()),
+                        over(systems.get(c), span, width),
+                        look++);
             }
         }
         return chart;
     }
 
     private XYChart figures(TailControl tail, Span span, int width) {
-        XYChart chart = low(words.get("report.axis.ratio"), width);
+        XYChart chart = low(words.get("report.axis.ratio"), width, span);
         int look = 0;
         for (String name : List.of(TailFigures.EFFECTIVENESS, TailFigures.RETARDING_COEFFICIENT)) {
             Optional<Series> series = tail.figure(name);
             if (series.isPresent()) {
-                ChartStyle.line(chart, words.get("figure." + name), over(series.get(), span), look);
+                ChartStyle.line(
+                        chart, words.get("figure." + name), over(series.get(), span, width), look);
             }
             look++;
         }
-        sigma(chart, tail, span);
+        sigma(chart, tail, span, width);
         return chart;
     }
 
     /** Effectiveness give or take one sigma. */
-    private void sigma(XYChart chart, TailControl tail, Span span) {
+    private void sigma(XYChart chart, TailControl tail, Span span, int width) {
         Optional<Series> value = tail.figure(TailFigures.EFFECTIVENESS);
         Optional<Series> sigma = tail.figure(TailFigures.EFFECTIVENESS_SIGMA);
         if (value.isEmpty() || sigma.isEmpty()) {
@@ -125,17 +138,18 @@ final class PilotCharts {
         for (double side : new double[] {-1, 1}) {
             ChartStyle.unnamed(
                     chart,
-                    Points.of(
-                            span.start_s(),
-                            span.end_s(),
-                            t -> value.get().at(t) + side * sigma.get().at(t)),
+                    scale(span, width)
+                            .points(
+                                    span.start_s(),
+                                    span.end_s(),
+                                    t -> value.get().at(t) + side * sigma.get().at(t)),
                     ChartStyle.colour(0),
                     ChartStyle.THIN);
         }
     }
 
-    private static Points over(Series series, Span span) {
-        return Points.of(span.start_s(), span.end_s(), series::at);
+    private Points over(Series series, Span span, int width) {
+        return scale(span, width).points(span.start_s(), span.end_s(), series::at);
     }
 
     private void add(
@@ -159,12 +173,15 @@ final class PilotCharts {
         }
         double room = ROOM * (high - low);
         int n = 1;
+        ClockScale clock = scale(around(tail), chart.getWidth());
         for (Episode e : tail.episodes()) {
             Points outline = new Points();
-            outline.add(e.span().start_s(), low - room);
-            outline.add(e.span().start_s(), high + room);
-            outline.add(e.span().end_s(), high + room);
-            outline.add(e.span().end_s(), low - room);
+            double from = clock.drawn(e.span().start_s());
+            double to = clock.drawn(e.span().end_s());
+            outline.add(from, low - room);
+            outline.add(from, high + room);
+            outline.add(to, high + room);
+            outline.add(to, low - room);
             ChartStyle.band(
                     chart,
                     words.get("report.pilot.episodeNumber", String.valueOf(n++)),

@@ -115,6 +115,7 @@ final class PilotCounts {
         String key = "report.pilot.table." + name;
         return new CountTable(
                 words.get(key),
+                words.get(key + ".says"),
                 words.get(key + ".first"),
                 words.get(key + ".second"),
                 List.of(

@@ -13,6 +13,7 @@ import pairdown.report.ReportModel.StepRow;
 import pairdown.tail.DescentSequence;
 import pairdown.tail.Episode;
 import pairdown.tail.PowerChange;
+import pairdown.tail.PowerTable;
 import pairdown.tail.TailControl;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
@@ -38,7 +39,7 @@ final class PilotPart {
         this.words = words;
         this.facts = new Facts(debrief.axis(), words, figures);
         this.told = new Translation(words);
-        this.charts = new PilotCharts(debrief, words, book);
+        this.charts = new PilotCharts(debrief, words, figures, book);
         this.counts = new PilotCounts(words, facts, AT + "review/");
     }
 
@@ -67,10 +68,9 @@ final class PilotPart {
                 tail.tellsEpisodes()
                         ? facts.prose(
                                 "report.pilot.counts",
-                                Prose.of(facts.count(tail.episodes().size(), AT + "episodes")),
-                                Prose.words(String.valueOf(towardReverse(tail, false))),
-                                Prose.words(String.valueOf(towardReverse(tail, true))))
+                                Prose.of(facts.count(tail.episodes().size(), AT + "episodes")))
                         : facts.prose("report.pilot.cannotTell"));
+        tail.review().changeTable().ifPresent(t -> says.add(moves(t)));
         tail.standingEffectiveness()
                 .ifPresent(
                         e ->
@@ -85,12 +85,18 @@ final class PilotPart {
         return says;
     }
 
-    /** Moves toward reverse in the dives: all, or those that an episode followed. */
-    private static long towardReverse(TailControl tail, boolean followed) {
-        return tail.powerChanges().stream()
-                .filter(c -> c.towardReverse() && tail.review().inDive(c.time_s()))
-                .filter(c -> !followed || c.episode().isPresent())
-                .count();
+    /** The table's own counts: what an episode is put beside, the list of steps tells. */
+    private Prose moves(PowerTable table) {
+        String from = AT + "review/changeTable/";
+        return facts.prose(
+                "report.pilot.moves",
+                Prose.of(facts.count(table.counts().both(), from + "reverseFollowed")),
+                Prose.of(facts.count(table.counts().firstOnly(), from + "reverseNot")),
+                Prose.of(
+                        facts.of(
+                                Measure.DURATION,
+                                debrief.settings().tail().power().before_s(),
+                                "/settings/tail/power/before_s")));
     }
 
     private List<EpisodeRow> episodes(TailControl tail) {
@@ -100,8 +106,12 @@ final class PilotPart {
             String from = AT + "episodes/" + i;
             rows.add(
                     new EpisodeRow(
-                            facts.clock(e.span().start_s(), from + "/start"),
-                            facts.of(Measure.DURATION, e.startSigma_s(), from + "/startSigma_s"),
+                            facts.clock(
+                                    e.span().start_s(),
+                                    e.startSigma_s(),
+                                    from + "/start",
+                                    from + "/startSigma_s"),
+                            facts.clockSigma(e.startSigma_s(), from + "/startSigma_s"),
                             facts.duration(e.span(), from),
                             facts.word("grade.", e.grade().key(), from + "/grade"),
                             link("preceded", e.precededBy(), from + "/precededBy"),

@@ -27,10 +27,15 @@ final class Points {
 
     /** A function sampled evenly. */
     static Points of(double from, double to, DoubleUnaryOperator value) {
+        return of(from, to, value, DoubleUnaryOperator.identity());
+    }
+
+    /** The same, each drawn where {@code place} puts it along the chart. */
+    static Points of(double from, double to, DoubleUnaryOperator value, DoubleUnaryOperator place) {
         Points points = new Points();
         for (int i = 0; i <= MOST; i++) {
             double at = from + (to - from) * i / MOST;
-            points.add(at, value.applyAsDouble(at));
+            points.add(place.applyAsDouble(at), value.applyAsDouble(at));
         }
         return points;
     }

@@ -147,7 +147,7 @@ final class ReportBuilder {
         for (Event e : debrief.events()) {
             rows.add(
                     new EventRow(
-                            figures.clock(debrief.axis(), e.time_s()),
+                            figures.clock(debrief.axis(), e.time_s(), Facts.CLOCK_DECIMALS),
                             words.get("event." + e.kind().key()),
                             String.join(", ", e.participants()),
                             told.of(e.text())));

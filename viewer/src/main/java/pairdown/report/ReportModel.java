@@ -191,7 +191,7 @@ public record ReportModel(
      */
     public record EpisodeRow(
             Fact start,
-            Fact startSigma,
+            Prose startSigma,
             Fact lasted,
             Fact grade,
             Prose before,
@@ -219,9 +219,14 @@ public record ReportModel(
             Fact retardingCoefficient,
             String followed) {}
 
-    /** Counts of moves and episodes: two rows, two columns, and what they say. */
+    /** Counts of moves and episodes: what is counted, two rows, two columns, what they say. */
     public record CountTable(
-            String unit, String first, String second, List<Fact> counts, Prose says) {}
+            String unit,
+            String counted,
+            String first,
+            String second,
+            List<Fact> counts,
+            Prose says) {}
 
     /**
      * Effectiveness by airspeed (rows, the fastest first) and Tc′ (columns).

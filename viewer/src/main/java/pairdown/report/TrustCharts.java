@@ -68,13 +68,15 @@ final class TrustCharts {
 
     /** Heights of all participants on the common clock, every measured bias taken off. */
     XYChart heights(Debrief debrief) {
-        XYChart chart = chart(words.get("chart.axis.fromFix"), height());
+        XYChart chart = chart(words.get("report.axis.clock"), height());
+        ClockScale clock = scale(debrief);
+        clock.label(chart);
         int n = 0;
         for (ParticipantDebrief p : debrief.participants()) {
             if (p.trajectory().isPresent()) {
                 Trajectory t = p.trajectory().get();
                 Points points =
-                        Points.of(
+                        clock.points(
                                 t.start_s(),
                                 t.end_s(),
                                 t_s -> figures.shown(Measure.HEIGHT, height_m(debrief, t, t_s)));
@@ -87,6 +89,10 @@ final class TrustCharts {
             }
         }
         return chart;
+    }
+
+    private ClockScale scale(Debrief debrief) {
+        return new ClockScale(debrief.axis(), figures, debrief.span(), WIDTH);
     }
 
     private static double height_m(Debrief debrief, Trajectory motion, double t_s) {
@@ -107,8 +113,9 @@ final class TrustCharts {
     XYChart biases(Debrief debrief) {
         XYChart chart =
                 chart(
-                        words.get("chart.axis.fromFix"),
+                        words.get("report.axis.clock"),
                         words.get("chart.axis.apart", figures.symbol(Measure.DISTANCE)));
+        scale(debrief).label(chart);
         List<ParticipantDebrief> riders =
                 debrief.participants().stream().filter(p -> isMeasured(debrief, p)).toList();
         for (int i = 1; i < riders.size(); i++) {
@@ -127,11 +134,12 @@ final class TrustCharts {
         Trajectory b = rider.trajectory().orElseThrow();
         double biases_m = bias_m(debrief, rider) - bias_m(debrief, reference);
         String names = words.get("chart.against", rider.id(), reference.id());
+        ClockScale clock = scale(debrief);
         return ride -> {
             ChartStyle.line(
                     chart,
                     names,
-                    Points.of(
+                    clock.points(
                             ride.start_s(),
                             ride.end_s(),
                             t -> figures.shown(Measure.DISTANCE, up_m(b, t) - up_m(a, t))),
@@ -139,7 +147,7 @@ final class TrustCharts {
                     ChartStyle.SOLID);
             ChartStyle.unnamed(
                     chart,
-                    Points.of(
+                    clock.points(
                             ride.start_s(),
                             ride.end_s(),
                             t ->

@@ -17,8 +17,10 @@ import pairdown.words.Words;
 
 /** What to trust: one row a log. */
 final class TrustPart {
-    /** The tightest alignment a reader should picture (s). */
-    private static final String MILLIS = "%+.3f";
+    /** A clock is known to some hundredths of a second at the best. */
+    private static final String OFFSET = "%+.2f";
+
+    private static final String OFFSET_SIGMA = "± %.2f s";
 
     private final Debrief debrief;
     private final Words words;
@@ -65,11 +67,11 @@ final class TrustPart {
         if (!c.isUsable()) {
             return method;
         }
-        String sigma = String.format(words.locale(), "± %.3f s", c.offsetSigma_s());
+        String sigma = String.format(words.locale(), OFFSET_SIGMA, c.offsetSigma_s());
         if (c.zero().isPresent()) {
             return method + ", " + sigma;
         }
-        return String.format(words.locale(), MILLIS, c.map().offset_s())
+        return String.format(words.locale(), OFFSET, c.map().offset_s())
                 + " "
                 + sigma
                 + ", "

@@ -1,7 +1,6 @@
 package pairdown.words;
 
 import java.text.DecimalFormatSymbols;
-import java.time.Instant;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import pairdown.time.TimeAxis;
@@ -147,19 +146,31 @@ public final class Figures {
 
     /** Time of day in UTC, to the millisecond: {@code "15:02:11.350"}. */
     public Line addClock(Line line, TimeAxis axis, double t_s) {
-        Instant epoch = axis.epoch();
-        long millis =
-                Math.floorMod(
-                        epoch.getEpochSecond() * 1000
-                                + epoch.getNano() / 1_000_000
-                                + Math.round(t_s * 1000),
-                        DAY_S * 1000L);
-        line.addPadded(millis / 3_600_000, 2).add(':').addPadded(millis / 60_000 % 60, 2).add(':');
-        return line.addPadded(millis / 1000 % 60, 2).add('.').addPadded(millis % 1000, 3);
+        return addClock(line, axis, t_s, 3);
+    }
+
+    /**
+     * Time of day in UTC, rounded, with a point whatever the locale, as times of day are typed.
+     *
+     * @param decimals of the second, 0 to 3
+     */
+    public Line addClock(Line line, TimeAxis axis, double t_s, int decimals) {
+        long scale = decimals == 0 ? 1 : decimals == 1 ? 10 : decimals == 2 ? 100 : 1000;
+        double ofDay_s = Math.floorMod(axis.epoch().toEpochMilli(), DAY_S * 1000L) / 1e3 + t_s;
+        long parts = Math.floorMod(Math.round(ofDay_s * scale), DAY_S * scale);
+        long seconds = parts / scale;
+        line.addPadded(seconds / 3600, 2).add(':').addPadded(seconds / 60 % 60, 2).add(':');
+        line.addPadded(seconds % 60, 2);
+        return decimals == 0 ? line : line.add('.').addPadded(parts % scale, decimals);
     }
 
     public String clock(TimeAxis axis, double t_s) {
         return addClock(new Line(), axis, t_s).toString();
+    }
+
+    /** The same with fewer decimals, as an instant's uncertainty has it. */
+    public String clock(TimeAxis axis, double t_s, int decimals) {
+        return addClock(new Line(), axis, t_s, decimals).toString();
     }
 
     /** Minutes and seconds, signed: {@code "−1:05.3"}. */

@@ -2,9 +2,12 @@ package pairdown.app;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,6 +25,9 @@ record Traced(String shown, String from, String sigma, String form) {
             Pattern.compile(
                     "<span class=\"fact\" data-from=\"([^\"]+)\" data-sigma=\"([^\"]*)\""
                             + " data-form=\"([^\"]*)\">([^<]*)</span>");
+
+    private static final DateTimeFormatter CLOCK =
+            DateTimeFormatter.ofPattern("HH:mm:ss.SSS", Locale.ROOT).withZone(ZoneOffset.UTC);
 
     /** All figures on a page or a part of it. */
     static List<Traced> on(String page) {
@@ -45,18 +51,33 @@ record Traced(String shown, String from, String sigma, String form) {
             return Set.of();
         }
         return switch (form) {
-            case "TIME" -> Set.of(first.asText().substring(11, 23));
+            case "TIME" -> clocks(first.asText(), debrief);
             case "COUNT" -> Set.of(String.valueOf(first.isArray() ? first.size() : first.asLong()));
             case "BARE" ->
                     Set.of(
                             String.format(words.locale(), "%.0f", first.asDouble())
-                                    .replaceFirst("^-0$", "0"));
+                                    .replaceFirst("^-0$", "0")
+                                    .replace('-', Line.MINUS));
             case "TENTHS" -> Set.of(String.format(words.locale(), "%.1f", first.asDouble()));
             default ->
                     form.endsWith(".")
                             ? Set.of(words.get(form + first.asText()))
                             : measured(debrief, figures);
         };
+    }
+
+    /** To the tenth, or to the second where the instant's own sigma reads as one or more. */
+    private Set<String> clocks(String instant, JsonNode debrief) {
+        boolean whole = !sigma.isEmpty() && debrief.at(sigma).asDouble() >= 0.95;
+        long part_ms = whole ? 1000 : 100;
+        Set<String> readings = new HashSet<>();
+        for (int open_ms = -1; open_ms <= 1; open_ms++) {
+            long ms = Instant.parse(instant).toEpochMilli() + open_ms;
+            Instant rounded =
+                    Instant.ofEpochMilli(Math.floorDiv(ms + part_ms / 2, part_ms) * part_ms);
+            readings.add(CLOCK.format(rounded).substring(0, whole ? 8 : 10));
+        }
+        return readings;
     }
 
     private Set<String> measured(JsonNode debrief, Figures figures) {

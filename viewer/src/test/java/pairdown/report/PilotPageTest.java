@@ -47,6 +47,37 @@ class PilotPageTest {
         assertTrue(page.contains("<h2>Behind the pilot"), "the rest stands behind it");
     }
 
+    /** An onset known to a second is not told to the millisecond, and both have their digits. */
+    @Test
+    void anOnsetHasNoMoreDigitsThanItsSigma() throws Exception {
+        Debrief debrief = Debriefer.debrief(AttemptFolder.open(DIVE), step -> {});
+        double sigma_s = debrief.tailControl().orElseThrow().episodes().get(0).startSigma_s();
+        assertTrue(sigma_s >= 1, sigma_s + " s: the demo's onset is sharper now");
+        String page = Report.html(debrief, List.of(), Units.MILES, WORDS, new Drawn());
+        String row = page.substring(page.indexOf(WORDS.get("report.pilot.episodes")));
+        String said =
+                row.substring(row.indexOf("<tbody>"), row.indexOf("</tr>", row.indexOf("<tbody>")))
+                        .replaceAll("<[^>]*>", " ")
+                        .replace("&#160;", " ")
+                        .replace('\u00a0', ' ')
+                        .replaceAll("\\s+", " ");
+        assertTrue(said.matches(".*\\d\\d:\\d\\d:\\d\\d ± " + Math.round(sigma_s) + " s .*"), said);
+    }
+
+    /** Two counts on one page must be one: both are the table's. */
+    @Test
+    void theCountOfMovesIsTheTables() throws Exception {
+        Debrief debrief = Debriefer.debrief(AttemptFolder.open(DIVE), step -> {});
+        String page = Report.html(debrief, List.of(), Units.MILES, WORDS, new Drawn());
+        String pilot = pilotOf(page);
+        assertTrue(pilot.contains("data-from=\"/tailControl/review/changeTable/reverseFollowed\""));
+        assertTrue(pilot.contains("data-from=\"/tailControl/review/changeTable/reverseNot\""));
+        for (String table : List.of("changeTable", "stretchTable")) {
+            String says = WORDS.get("report.pilot.table." + table + ".says");
+            assertTrue(page.contains(says.replace("'", "&#39;")), says);
+        }
+    }
+
     /** The page with nothing but the pilot's sheet, and the lettering that charts refer to. */
     private static String pilotOf(String page) {
         int pilot = page.indexOf("<section class=\"sheet pilot");

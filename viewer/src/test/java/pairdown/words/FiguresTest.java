@@ -56,6 +56,16 @@ class FiguresTest {
         assertEquals("23:59:58.250", MILES.clock(axis, -1));
     }
 
+    /** Rounded, not cut, and over midnight too. */
+    @Test
+    void anInstantHasAsManyDecimalsAsItsUncertaintyLeaves() {
+        TimeAxis axis = new TimeAxis(Instant.parse("2031-05-14T23:59:59.250Z"));
+        assertEquals("23:59:59.3", MILES.clock(axis, 0, 1));
+        assertEquals("23:59:59", MILES.clock(axis, 0, 0));
+        assertEquals("00:00:00", MILES.clock(axis, 0.3, 0));
+        assertEquals("00:00:00.0", MILES.clock(axis, 0.7, 1));
+    }
+
     @Test
     void secondsReadAsMinutes() {
         assertEquals("1:05.3", MILES.addMinutes(new Line(), 65.3).toString());
