@@ -16,6 +16,8 @@ import pairdown.tail.TailSummary;
  * @param dive the lead's descent against the target; empty without a lead, a target or airspeeds
  * @param episodes tail-control episodes; empty where power and tail were not logged
  * @param closureExceedances stretches of closing faster than the limit, over all flyers
+ * @param closureTold whether the closing could be judged for every flyer: else more stretches may
+ *     have been over the limit than were found
  * @param exceeded limits exceeded by anyone, by name
  * @param exceededByLead those of them that the lead exceeded
  * @param tail power and tail of the lead; empty where not logged
@@ -31,6 +33,7 @@ public record AttemptSummary(
         Optional<Dive> dive,
         Optional<Integer> episodes,
         int closureExceedances,
+        boolean closureTold,
         List<String> exceeded,
         List<String> exceededByLead,
         Optional<Target> target,
@@ -54,6 +57,7 @@ public record AttemptSummary(
                 Optional.empty(),
                 Optional.empty(),
                 0,
+                false,
                 List.of(),
                 List.of(),
                 Optional.empty(),

@@ -117,12 +117,21 @@ public record Criteria(
     }
 
     private static Criterion held(List<AttemptSummary> dives, int n) {
-        return inARow(
-                dives,
-                n,
-                a -> a.descentHeld().orElse(false),
-                "descents held in a row: " + n,
-                "held");
+        Criterion held =
+                inARow(
+                        dives,
+                        n,
+                        a -> a.descentHeld().orElse(false),
+                        "descents held in a row: " + n,
+                        "held");
+        List<AttemptSummary> untold =
+                latest(dives, n).stream().filter(a -> a.episodes().isEmpty()).toList();
+        return !held.met() || untold.isEmpty()
+                ? held
+                : new Criterion(
+                        held.name(),
+                        true,
+                        held.evidence() + "; tail control can't be told in " + names(untold));
     }
 
     private static Criterion inARow(
@@ -144,10 +153,13 @@ public record Criteria(
 
     private static Criterion exceedances(List<AttemptSummary> latest, int most) {
         int count = latest.stream().mapToInt(AttemptSummary::closureExceedances).sum();
+        boolean told = latest.stream().allMatch(AttemptSummary::closureTold) && !latest.isEmpty();
         return new Criterion(
                 "stretches over the closing limit, at most: " + most,
-                count <= most && !latest.isEmpty(),
-                count + " in " + names(latest));
+                told && count <= most,
+                told || count > most
+                        ? count + " in " + names(latest)
+                        : "can't be told for every flyer of " + names(latest));
     }
 
     private static Criterion episodes(List<AttemptSummary> latest, int most) {

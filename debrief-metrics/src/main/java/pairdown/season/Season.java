@@ -43,15 +43,7 @@ public record Season(
 
     /** From summaries in any order, judged by the team's criteria. */
     public static Season of(List<AttemptSummary> found, SeasonPlan plan) {
-        List<AttemptSummary> ordered =
-                found.stream()
-                        .sorted(
-                                (a, b) ->
-                                        a.usable() != b.usable()
-                                                ? Boolean.compare(b.usable(), a.usable())
-                                                : (a.start() + a.folder())
-                                                        .compareTo(b.start() + b.folder()))
-                        .toList();
+        List<AttemptSummary> ordered = inOrder(Repeats.setAside(inOrder(found)));
         SeasonSettings settings = plan.settings();
         List<AttemptSummary> usable = ordered.stream().filter(AttemptSummary::usable).toList();
         return new Season(
@@ -66,6 +58,17 @@ public record Season(
                 plan.criteria().judge(usable),
                 plan.notes(),
                 "");
+    }
+
+    private static List<AttemptSummary> inOrder(List<AttemptSummary> attempts) {
+        return attempts.stream()
+                .sorted(
+                        (a, b) ->
+                                a.usable() != b.usable()
+                                        ? Boolean.compare(b.usable(), a.usable())
+                                        : (a.start() + a.folder())
+                                                .compareTo(b.start() + b.folder()))
+                .toList();
     }
 
     Season madeFrom(String content) {

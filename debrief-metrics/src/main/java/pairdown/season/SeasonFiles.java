@@ -109,7 +109,9 @@ public final class SeasonFiles {
                     a.dive().map(d -> cell(d.airspeedSd_mps())).orElse(""),
                     a.dive().map(d -> cell(d.peakElevator_pct())).orElse(""),
                     a.episodes().map(String::valueOf).orElse(""),
-                    a.usable() ? String.valueOf(a.closureExceedances()) : "",
+                    a.closureTold() || a.closureExceedances() > 0
+                            ? String.valueOf(a.closureExceedances())
+                            : "",
                     String.join(" ", a.exceeded()),
                     a.reason().orElse(""));
         }

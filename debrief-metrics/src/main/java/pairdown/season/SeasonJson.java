@@ -108,7 +108,9 @@ public final class SeasonJson {
         a.descentHeld().ifPresent(h -> o.put("descentHeld", h));
         a.dive().ifPresent(d -> dive(o, d));
         a.episodes().ifPresent(n -> o.put("episodes", n));
-        o.put("closureExceedances", a.closureExceedances());
+        if (a.closureTold() || a.closureExceedances() > 0) {
+            o.put("closureExceedances", a.closureExceedances());
+        }
         VALUES.words(o, "exceeded", a.exceeded());
         VALUES.words(o, "exceededByLead", a.exceededByLead());
     }

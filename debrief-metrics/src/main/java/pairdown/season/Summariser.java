@@ -39,11 +39,16 @@ final class Summariser {
                 DiveReview.of(d, settings),
                 d.tailControl().filter(TailControl::tellsEpisodes).map(t -> t.episodes().size()),
                 d.pairs().stream().mapToInt(p -> p.closureExceedances().size()).sum(),
+                d.safety().stream().noneMatch(Summariser::closureUntold),
                 exceeded(d, f -> true),
                 exceeded(d, f -> d.lead().filter(l -> l.id().equals(f.participant())).isPresent()),
                 d.attempt().target(),
                 d.tailControl().filter(TailControl::tellsEpisodes).map(TailSummary::of),
                 new SteadySegments(settings).of(d));
+    }
+
+    private static boolean closureUntold(Finding f) {
+        return f.rule().equals(Finding.CLOSURE) && f.outcome() == Finding.Outcome.CANNOT_TELL;
     }
 
     private static List<String> exceeded(Debrief d, Predicate<Finding> by) {

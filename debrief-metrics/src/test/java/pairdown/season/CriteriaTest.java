@@ -73,6 +73,25 @@ class CriteriaTest {
     }
 
     @Test
+    void noStretchFoundIsNotNoneWhereTheClosingCouldNotBeJudged() throws Exception {
+        Criteria c = criteria("{\"criteria\": {\"closureExceedances\": 0}}");
+        assertTrue(c.judge(List.of(on(1))).get(0).met());
+        Criterion untold = c.judge(List.of(SeasonSamples.closingUntold(on(1)))).get(0);
+        assertFalse(untold.met());
+        assertTrue(untold.evidence().contains("can't be told"), untold::evidence);
+    }
+
+    @Test
+    void aDescentHeldWithoutWordOfItsTailSaysSo() throws Exception {
+        Criteria c = criteria("{\"criteria\": {\"descentsHeldInARow\": 1}}");
+        AttemptSummary told = dive(1, true, OptionalDouble.of(5), 0);
+        assertFalse(c.judge(List.of(told)).get(0).evidence().contains("tail"));
+        Criterion untold = c.judge(List.of(SeasonSamples.tailUntold(told))).get(0);
+        assertTrue(
+                untold.evidence().contains("tail control can't be told in 01"), untold::evidence);
+    }
+
+    @Test
     void everyFlyerMustHaveMatchedForLongEnough() throws Exception {
         assertTrue(
                 criteria("{\"criteria\": {\"matched\": \"10 s\"}}")

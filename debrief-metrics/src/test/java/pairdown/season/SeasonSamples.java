@@ -64,11 +64,45 @@ final class SeasonSamples {
                 s.dive(),
                 Optional.of(episodes),
                 0,
+                true,
                 exceeded,
                 exceededByLead,
                 s.target(),
                 s.tail(),
                 s.segments());
+    }
+
+    static AttemptSummary closingUntold(AttemptSummary a) {
+        return told(a, a.folder(), a.episodes(), false);
+    }
+
+    static AttemptSummary tailUntold(AttemptSummary a) {
+        return told(a, a.folder(), Optional.empty(), a.closureTold());
+    }
+
+    /** The same in another folder. */
+    static AttemptSummary in(String folder, AttemptSummary a) {
+        return told(a, folder, a.episodes(), a.closureTold());
+    }
+
+    private static AttemptSummary told(
+            AttemptSummary a, String folder, Optional<Integer> episodes, boolean closureTold) {
+        return new AttemptSummary(
+                a.attempt(),
+                folder,
+                a.reason(),
+                a.start(),
+                a.gate_m(),
+                a.flyers(),
+                a.dive(),
+                episodes,
+                a.closureExceedances(),
+                closureTold,
+                a.exceeded(),
+                a.exceededByLead(),
+                a.target(),
+                a.tail(),
+                a.segments());
     }
 
     static AttemptSummary flown(int n, SteadySegment... segments) {
@@ -92,6 +126,7 @@ final class SeasonSamples {
                 dive,
                 Optional.empty(),
                 0,
+                true,
                 List.of(),
                 List.of(),
                 Optional.of(TARGET),

@@ -2,6 +2,7 @@ package pairdown.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import pairdown.report.ReportModel.Chart;
 import pairdown.report.SeasonModel.DiveRow;
@@ -47,7 +48,24 @@ final class SeasonDives {
         if (repeatability.held().trials() == 0) {
             return List.of(words.get("seasonPage.held.none"));
         }
-        return List.of(held(repeatability) + " " + stabilise());
+        String untold = untold().map(u -> " " + u).orElse("");
+        return List.of(held(repeatability) + " " + stabilise() + untold);
+    }
+
+    /** Where power and tail were not reviewed, "without an episode" is not known. */
+    private Optional<String> untold() {
+        long n =
+                page.season().attempts().stream()
+                        .filter(a -> a.dive().isPresent() && a.episodes().isEmpty())
+                        .filter(
+                                a ->
+                                        a.dive()
+                                                .map(Dive::configuration)
+                                                .equals(repeatability.configuration()))
+                        .count();
+        return n == 0
+                ? Optional.empty()
+                : Optional.of(words.get("seasonPage.held.untold", String.valueOf(n)));
     }
 
     private String held(Repeatability r) {
