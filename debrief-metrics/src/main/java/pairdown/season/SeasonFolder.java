@@ -28,7 +28,7 @@ public final class SeasonFolder {
     /**
      * Reads a season, debriefing the attempts that are new or have changed.
      *
-     * @param progress told each attempt as it is done, from several threads
+     * @param progress told each attempt as it is done, from several threads, one at a time
      * @throws UnusableInputException if there is no such folder, no attempt below it, or its {@code
      *     season.json} makes no sense
      */
@@ -67,12 +67,15 @@ public final class SeasonFolder {
                                             cache.get(
                                                     a,
                                                     new AttemptSource(a, name(a), plan.settings()));
-                                    progress.accept(
-                                            done.incrementAndGet()
-                                                    + " of "
-                                                    + attempts.size()
-                                                    + ": "
-                                                    + name(a));
+                                    synchronized (done) {
+                                        // One after another: a count that is told never falls.
+                                        progress.accept(
+                                                done.incrementAndGet()
+                                                        + " of "
+                                                        + attempts.size()
+                                                        + ": "
+                                                        + name(a));
+                                    }
                                     return c;
                                 })
                         .toList();

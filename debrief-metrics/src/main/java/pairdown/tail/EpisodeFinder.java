@@ -176,9 +176,15 @@ final class EpisodeFinder {
 
     /** Log odds that make an episode. */
     private double needed(boolean against) {
+        if (!against) {
+            // Blades turn by themselves: without the lever, what power does to the trim is not told
+            // well enough from what a tail no longer does.
+            boolean lever = flight.signals().has(Channel.POWER_LEVER);
+            return lever ? BEYOND_DOUBT : Double.POSITIVE_INFINITY;
+        }
         boolean slopes =
                 judge.filter(j -> flight.signals().isFromAttitude(j.axis().rate())).isPresent();
-        return !against ? BEYOND_DOUBT : slopes ? BY_ATTITUDE : 0;
+        return slopes ? BY_ATTITUDE : 0;
     }
 
     private Episode unbounded(List<SignSpan> cluster, Masks.Run run) {
