@@ -5,20 +5,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import pairdown.season.AttemptSummary.FlyerSummary;
 
 /**
  * Finds the attempts that are another's copy: a folder copied to be tried out, or brought by two
  * people under two names, would count twice in every rate. Two attempts are one where they begin at
- * the same millisecond with the same steady flight of every machine and the same flyers as near;
- * gate and target may have been written anew.
+ * the same millisecond with the same steady flight of every machine and the same flyers as near and
+ * matched for as long; gate and target may have been written anew.
  */
 final class Repeats {
     private Repeats() {}
 
     /** What no second flight has. */
-    private record Flight(
-            String start, List<SteadySegment> segments, List<String> flyers, List<Double> gaps_m) {
+    private record Flight(String start, List<SteadySegment> segments, List<Joined> flyers) {
         static Optional<Flight> of(AttemptSummary a) {
             boolean says = !a.segments().isEmpty() || !a.flyers().isEmpty();
             return a.usable() && says
@@ -26,11 +26,19 @@ final class Repeats {
                             new Flight(
                                     a.start(),
                                     a.segments(),
-                                    a.flyers().stream().map(FlyerSummary::flyer).toList(),
-                                    a.flyers().stream()
-                                            .map(f -> f.leastGap_m().orElse(Double.NaN))
-                                            .toList()))
+                                    a.flyers().stream().map(Joined::of).toList()))
                     : Optional.empty();
+        }
+    }
+
+    /** How a flyer joined, whatever gate was written down. */
+    private record Joined(
+            String flyer,
+            OptionalDouble leastGap_m,
+            OptionalDouble medianGap_m,
+            OptionalDouble matchedLongest_s) {
+        static Joined of(FlyerSummary f) {
+            return new Joined(f.flyer(), f.leastGap_m(), f.medianGap_m(), f.matchedLongest_s());
         }
     }
 
