@@ -59,8 +59,8 @@ public record Criteria(
         Criteria criteria =
                 new Criteria(
                         title,
-                        count(c, "onGateInARow"),
-                        count(c, "descentsHeldInARow"),
+                        inARow(c, "onGateInARow"),
+                        inARow(c, "descentsHeldInARow"),
                         count(c, "closureExceedances"),
                         count(c, "episodes"),
                         c.notNegative("matched", Dimension.TIME));
@@ -77,6 +77,16 @@ public record Criteria(
             throw c.complaint(field, "\"" + field + "\" is no count", "give a whole number");
         }
         return OptionalInt.of((int) v.getAsDouble());
+    }
+
+    /** None in a row would be met by anything. */
+    private static OptionalInt inARow(JsonFields c, String field) throws UnusableInputException {
+        OptionalInt n = count(c, field);
+        if (n.isPresent() && n.getAsInt() == 0) {
+            throw c.complaint(
+                    field, "\"" + field + "\" is none in a row", "give 1 or more, or leave it out");
+        }
+        return n;
     }
 
     /** Each criterion against the latest attempts with a flyer (or a dive, for descents). */

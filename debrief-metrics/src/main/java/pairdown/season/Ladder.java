@@ -2,8 +2,10 @@ package pairdown.season;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import pairdown.season.AttemptSummary.FlyerSummary;
 import pairdown.stats.Interval;
@@ -67,6 +69,15 @@ public record Ladder(List<FlyerLadder> flyers) {
             OptionalDouble planned_m,
             FlyerSummary flown,
             Optional<String> against) {}
+
+    /** Names that differ in capitals alone: likely one person's, whose ladder they would split. */
+    List<List<String>> namesApartByCase() {
+        Map<String, List<String>> alike = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        for (FlyerLadder f : flyers) {
+            alike.computeIfAbsent(f.flyer(), k -> new ArrayList<>()).add(f.flyer());
+        }
+        return alike.values().stream().filter(names -> names.size() > 1).toList();
+    }
 
     /** The ladder of usable attempts in order of time. */
     static Ladder of(List<AttemptSummary> attempts, SeasonSettings settings) {

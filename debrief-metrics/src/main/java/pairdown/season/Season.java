@@ -1,5 +1,6 @@
 package pairdown.season;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pairdown.tail.TailSeason;
@@ -46,18 +47,30 @@ public record Season(
         List<AttemptSummary> ordered = inOrder(Repeats.setAside(inOrder(found)));
         SeasonSettings settings = plan.settings();
         List<AttemptSummary> usable = ordered.stream().filter(AttemptSummary::usable).toList();
+        Ladder ladder = Ladder.of(usable, settings);
         return new Season(
                 plan.criteria().title(),
                 ordered,
-                Ladder.of(usable, settings),
+                ladder,
                 Repeatability.byConfiguration(usable, settings),
                 Envelope.of(usable, settings),
                 TailSeason.of(
                         usable.stream().flatMap(a -> a.tail().stream()).toList(), plan.tail()),
                 settings,
                 plan.criteria().judge(usable),
-                plan.notes(),
+                notes(plan, ladder),
                 "");
+    }
+
+    private static List<String> notes(SeasonPlan plan, Ladder ladder) {
+        List<String> notes = new ArrayList<>(plan.notes());
+        for (List<String> names : ladder.namesApartByCase()) {
+            notes.add(
+                    "flyers told apart by their spelling alone: "
+                            + String.join(", ", names)
+                            + "; give one person one id");
+        }
+        return notes;
     }
 
     private static List<AttemptSummary> inOrder(List<AttemptSummary> attempts) {

@@ -122,6 +122,9 @@ class CriteriaTest {
         assertThrows(
                 UnusableInputException.class,
                 () -> criteria("{\"criteria\": {\"onGateInARow\": 1.5}}"));
+        assertThrows(
+                UnusableInputException.class,
+                () -> criteria("{\"criteria\": {\"descentsHeldInARow\": 0}}"));
         assertThrows(UnusableInputException.class, () -> criteria("{\"criteria\": "));
     }
 

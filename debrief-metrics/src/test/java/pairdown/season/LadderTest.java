@@ -27,6 +27,22 @@ class LadderTest {
     }
 
     @Test
+    void namesThatDifferInCapitalsAloneAreSaid() {
+        Season season =
+                Season.of(
+                        List.of(
+                                attempt(1, 30, flyer("Blue", 29, 2, "on-gate")),
+                                attempt(2, 30, flyer("blue", 29, 2, "on-gate")),
+                                attempt(3, 30, flyer("amber", 29, 2, "on-gate"))),
+                        SeasonPlan.of(Criteria.NONE));
+        assertEquals(
+                List.of(
+                        "flyers told apart by their spelling alone: Blue, blue; give one person one"
+                                + " id"),
+                season.notes());
+    }
+
+    @Test
     void gapsDifferOnlyBeyondTwoSigmaOfTheirDifference() {
         // Two gaps of sigma 2 differ with sigma 2.83: 5.6 m is no change, 5.7 m is one.
         assertEquals(
