@@ -1,6 +1,8 @@
 package pairdown.app;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -275,6 +277,9 @@ final class ReplayDesk implements AutoCloseable {
         Path file =
                 shown.get().loaded().folder().resolve("debrief").resolve("replay-" + time + ".png");
         try {
+            if (!Files.isDirectory(shown.get().loaded().folder())) {
+                throw new NoSuchFileException("the attempt's folder is gone");
+            }
             WholeFile.write(file, to -> ImageIO.write(pixels.toImage(), "png", to.toFile()));
             state.tell(Optional.of(new Desk.Notice(words.get("picture.kept", "" + file), false)));
         } catch (IOException e) {

@@ -3,7 +3,10 @@ package pairdown.panel;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -131,7 +134,7 @@ public final class Front {
             case OPEN_ATTEMPT -> openAttempt((int) command.value());
             case OPEN_SEASON -> openSeason();
             case ACCEPT -> accept(others);
-            case DELETE_MARK -> keepMarks(operator.marksWithoutChosen());
+            case DELETE_MARK -> operator.chosenMark().ifPresent(mark -> keep(m -> m.remove(mark)));
             default -> {
                 return false;
             }
@@ -170,7 +173,13 @@ public final class Front {
                     problem("'" + desk.typed() + "' is no time; type 15:02:11.3 or +12.5");
                 }
             }
-            case NOTE -> keepMarks(operator.marksWithTyped());
+            case NOTE -> {
+                // What was typed stays where it could not be kept: there may be a mend.
+                Optional<Mark> typed = operator.typedMark();
+                if (typed.isPresent() && !keep(m -> m.add(typed.get()))) {
+                    return;
+                }
+            }
             case GAP -> alignOnTyped(desk.typed().toString(), others);
             case PATH -> openTyped(desk.typed().toString().strip());
             case NOTHING -> {
@@ -208,20 +217,37 @@ public final class Front {
         }
     }
 
-    private void keepMarks(List<Mark> marks) {
+    /**
+     * Changes the marks as they are in the file now: another window may have added to them, and a
+     * damaged file is not written over.
+     *
+     * @return whether it is kept, or there is nowhere to keep it
+     */
+    private boolean keep(Consumer<List<Mark>> change) {
         if (attemptFolder.isEmpty()) {
-            return;
+            return true;
         }
+        Path folder = attemptFolder.get();
         try {
-            MarksFile.write(attemptFolder.get(), marks);
+            if (!Files.isDirectory(folder)) {
+                throw new NoSuchFileException("the folder is gone");
+            }
+            List<Mark> marks = new ArrayList<>(MarksFile.read(folder));
+            change.accept(marks);
+            marks.sort(Comparator.comparing(Mark::time));
+            MarksFile.write(folder, marks);
             desk.marks(marks);
+            return true;
+        } catch (UnusableInputException e) {
+            problem(String.valueOf(e.getMessage()));
         } catch (IOException e) {
             problem(
-                    attemptFolder.get().resolve(MarksFile.NAME)
+                    folder.resolve(MarksFile.NAME)
                             + ": the mark could not be kept ("
                             + e.getMessage()
-                            + "); check the folder's permissions");
+                            + "); check the folder and its permissions");
         }
+        return false;
     }
 
     private void problem(String text) {

@@ -1,6 +1,7 @@
 package pairdown.panel;
 
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -266,10 +267,10 @@ public final class Operator {
         desk.ask(Desk.Asking.NOTE, "");
     }
 
-    /** The marks with one more: at the instant shown, with what was typed as its note. */
-    public List<Mark> marksWithTyped() {
+    /** The moment shown with the note typed; empty without an attempt. */
+    public Optional<Mark> typedMark() {
         if (board.isEmpty() || playback.isEmpty()) {
-            return desk.marks();
+            return Optional.empty();
         }
         Board shown = board.get();
         Instant at = shown.debrief().axis().instant(playback.get().t_s());
@@ -281,26 +282,21 @@ public final class Operator {
             who.add(touched.lead());
         }
         NoteText note = NoteText.of(desk.typed().toString());
-        List<Mark> marks = new ArrayList<>(desk.marks());
-        marks.add(
+        return Optional.of(
                 new Mark(
-                        at.truncatedTo(java.time.temporal.ChronoUnit.MILLIS),
+                        at.truncatedTo(ChronoUnit.MILLIS),
                         desk.markKind(),
                         who,
                         note.note(),
                         note.video()));
-        marks.sort(java.util.Comparator.comparing(Mark::time));
-        return marks;
     }
 
-    /** The marks without the chosen one. */
-    public List<Mark> marksWithoutChosen() {
-        List<Mark> marks = new ArrayList<>(desk.marks());
+    /** The mark chosen, if any. */
+    public Optional<Mark> chosenMark() {
         int chosen = desk.chosenMark();
-        if (chosen >= 0 && chosen < marks.size()) {
-            marks.remove(chosen);
-        }
-        return marks;
+        return chosen >= 0 && chosen < desk.marks().size()
+                ? Optional.of(desk.marks().get(chosen))
+                : Optional.empty();
     }
 
     /**

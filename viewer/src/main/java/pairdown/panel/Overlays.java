@@ -12,6 +12,11 @@ import pairdown.replay.Desk;
 final class Overlays {
     private static final int HELP_COLUMNS = 4;
 
+    private static final float MESSAGE_MM = 190;
+
+    /** A narrower message has no room for a sentence beside its buttons. */
+    private static final float LEAST_MESSAGE_MM = 90;
+
     private final Sheet sheet;
     private final Rect whole;
 
@@ -222,10 +227,28 @@ final class Overlays {
      *
      * @param overStart whether the start panel is under them, whose cautions stay readable
      */
-    void paintMessages(Desk desk, boolean overStart) {
-        float width = Math.min(whole.width() * 0.62f, sheet.sizes().mm(190));
-        float x = (whole.width() - width) / 2;
-        float y = overStart ? 0.56f * whole.height() : sheet.sizes().mm(14);
+    /** Over what the start panel leaves free. */
+    void paintMessages(Desk desk) {
+        float width = Math.min(whole.width() * 0.62f, sheet.sizes().mm(MESSAGE_MM));
+        paintMessages(desk, (whole.width() - width) / 2, 0.56f * whole.height(), width);
+    }
+
+    /**
+     * Over the scene and nothing else: read-out and side panel stay to be read.
+     *
+     * @param free what the read-out leaves of the scene
+     */
+    void paintMessages(Desk desk, Rect free) {
+        float gap = sheet.sizes().gap();
+        float least = Math.min(whole.width() - 2 * gap, sheet.sizes().mm(LEAST_MESSAGE_MM));
+        float room = Math.max(least, free.width() - 2 * gap);
+        float width = Math.min(room, sheet.sizes().mm(MESSAGE_MM));
+        float x = Math.min(free.x() + gap, whole.width() - width - gap);
+        paintMessages(desk, x, free.y() + gap, width);
+    }
+
+    private void paintMessages(Desk desk, float x, float top, float width) {
+        float y = top;
         if (desk.progress().isPresent()) {
             y = progress(desk.progress().get(), x, y, width);
         }

@@ -315,6 +315,15 @@ public final class Panels {
             f.canvas.endPicture();
         }
         areas.begin(MESSAGES);
-        overlays.paintMessages(desk, board.isEmpty() || desk.isStarting());
+        if (board.isEmpty() || desk.isStarting()) {
+            overlays.paintMessages(desk);
+        } else {
+            float corner = cornerWidth(f.theme, desk);
+            Rect scene = f.layout.scene();
+            overlays.paintMessages(
+                    desk,
+                    new Rect(
+                            scene.x() + corner, scene.y(), scene.width() - corner, scene.height()));
+        }
     }
 }

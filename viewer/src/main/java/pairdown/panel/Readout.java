@@ -214,20 +214,23 @@ final class Readout {
     /** In thirds, each a word and a figure; the unit after the last. */
     private static void place(Sheet sheet, Link link, float left, float right, float row) {
         float size = sheet.sizes().small();
-        sheet.softText(sheet.figures().symbol(Measure.DISTANCE), right, row, size, Align.RIGHT);
         float third = (right - left - sheet.sizes().mm(2)) / 3;
         place(sheet, "readout.ahead", link.figure(Figure.AHEAD), left, row);
         place(sheet, "readout.right", link.figure(Figure.RIGHT), left + third, row);
-        place(sheet, "readout.above", link.figure(Figure.ABOVE), left + 2 * third, row);
+        float end = place(sheet, "readout.above", link.figure(Figure.ABOVE), left + 2 * third, row);
+        String unit = sheet.figures().symbol(Measure.DISTANCE);
+        sheet.softText(unit, end + sheet.sizes().mm(1), row, size, Align.LEFT);
     }
 
-    private static void place(Sheet sheet, String name, double value, float left, float row) {
+    /** The answer is where it ends. */
+    private static float place(Sheet sheet, String name, double value, float left, float row) {
         float size = sheet.sizes().small();
         sheet.softText(sheet.word(name), left, row, size, Align.LEFT);
         float from = left + sheet.width(sheet.word(name), Face.TEXT, size) + sheet.sizes().mm(1);
         Line line = sheet.line();
         sheet.figures().addSigned(line, Measure.DISTANCE, value);
         sheet.text(line, from, row, Face.FIGURES, size, Align.LEFT);
+        return from + sheet.width(line, Face.FIGURES, size);
     }
 
     /**

@@ -16,6 +16,7 @@ import org.lwjgl.glfw.GLFW;
 import org.lwjgl.glfw.GLFWDropCallback;
 import org.lwjgl.glfw.GLFWMonitorCallback;
 import org.lwjgl.glfw.GLFWWindowContentScaleCallback;
+import org.lwjgl.opengl.GL11;
 import org.lwjgl.system.JNI;
 import org.lwjgl.system.Library;
 import org.lwjgl.system.MemoryStack;
@@ -140,6 +141,11 @@ public final class VirtualDisplay {
         } finally {
             GLFW.glfwSetDropCallback(window, callback);
         }
+    }
+
+    /** What the card has complained of since last asked; 0 for nothing. */
+    public static int complaint() {
+        return GL11.glGetError();
     }
 
     /** Its name, as other processes need it. */

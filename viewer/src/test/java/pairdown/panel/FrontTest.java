@@ -143,6 +143,61 @@ class FrontTest {
         assertEquals(List.of(), MarksFile.read(attempt));
     }
 
+    private void mark(String note) {
+        press(Key.M);
+        type("m");
+        type(note);
+        press(Key.ENTER);
+    }
+
+    /** Another window on the same attempt has marked since this one read the marks. */
+    @Test
+    void whatAnotherWindowMarkedStays() throws Exception {
+        Mark theirs =
+                new Mark(
+                        DEBRIEF.axis().instant(90),
+                        Mark.Kind.MOMENT,
+                        List.of(),
+                        "theirs",
+                        Optional.empty());
+        MarksFile.write(attempt, List.of(theirs));
+        playback.seek(106);
+        mark("ours");
+        assertEquals(
+                List.of("theirs", "ours"),
+                MarksFile.read(attempt).stream().map(Mark::note).toList());
+        assertEquals(2, desk.marks().size());
+    }
+
+    @Test
+    void aDamagedMarksFileIsNotWrittenOver() throws IOException {
+        Path file = attempt.resolve(MarksFile.NAME);
+        Files.writeString(file, "{\"format\": \"pairdown-marks\", \"vers");
+        mark("ours");
+        assertTrue(desk.notice().orElseThrow().isProblem());
+        assertTrue(Files.readString(file).endsWith("\"vers"));
+    }
+
+    @Test
+    void anAttemptDeletedMeanwhileIsNotMadeAnewByAMark() throws IOException {
+        Files.delete(attempt);
+        mark("both steady");
+        assertFalse(Files.exists(attempt));
+        assertTrue(desk.notice().orElseThrow().text().contains("gone"));
+    }
+
+    /**
+     * A place that can't be written, whoever the person is: a folder stands where the file goes.
+     */
+    @Test
+    void whatCouldNotBeKeptCanBeTypedOn() throws IOException {
+        Files.createDirectories(attempt.resolve(MarksFile.NAME).resolve("in the way"));
+        mark("both steady");
+        assertTrue(desk.notice().orElseThrow().isProblem());
+        assertEquals(Desk.Asking.NOTE, desk.asking());
+        assertEquals("both steady", desk.typed().toString());
+    }
+
     @Test
     void whileTypingKeysAreLetters() {
         press(Key.T);

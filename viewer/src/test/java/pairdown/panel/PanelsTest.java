@@ -31,6 +31,7 @@ import pairdown.settings.ViewerSettings;
 import pairdown.theme.Palette;
 import pairdown.theme.Sizes;
 import pairdown.theme.Theme;
+import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
@@ -307,8 +308,13 @@ class PanelsTest {
         double other_m = laid.links().get(0).figure(PairSeries.Figure.GAP);
         assertTrue(other_m - own_m > 10, () -> own_m + " and " + other_m);
         Figures figures = new Figures(desk.settings().units(), Locale.ENGLISH);
-        assertTrue(canvas.says(figures.text(Measure.DISTANCE, other_m)), "the other's gap");
-        assertTrue(canvas.says(figures.text(Measure.DISTANCE, own_m - other_m)), "the difference");
+        double sigma_m = laid.links().get(0).figure(PairSeries.Figure.GAP_SIGMA);
+        assertTrue(
+                canvas.says(figures.text(Measure.DISTANCE, new Estimate(other_m, sigma_m))),
+                "the other's gap");
+        // Both have the same sigma, and nothing in common.
+        Estimate less = new Estimate(own_m - other_m, Math.sqrt(2) * sigma_m);
+        assertTrue(canvas.says(figures.text(Measure.DISTANCE, less)), "the difference");
     }
 
     @Test
@@ -359,6 +365,41 @@ class PanelsTest {
         act(Action.CANCEL);
         draw();
         assertFalse(canvas.says("mend the line"));
+    }
+
+    /** What is told of must not hide what is read. */
+    @ParameterizedTest
+    @CsvSource({"1366, 768, 100", "3840, 2160, 200"})
+    void aMessageLiesOverTheSceneBesideTheReadout(int width, int height, double scale) {
+        width_px = width;
+        height_px = height;
+        percent = scale;
+        desk.tell(Optional.of(new Desk.Notice("2031-05-14-02 is laid over", false)));
+        canvas.fills.clear();
+        draw();
+        int close = area(Action.CANCEL);
+        Theme theme = new Theme(Palette.LIGHT, Sizes.atPercent(percent));
+        Rect scene = panels.scene(width_px, height_px, theme, desk.settings());
+        float left = scene.x() + panels.cornerWidth(theme, desk);
+        HitAreas areas = panels.areas();
+        assertTrue(areas.x(close) + areas.width(close) <= scene.right());
+        RecordingCanvas.Text said =
+                canvas.texts.stream()
+                        .filter(t -> t.text().contains("is laid over"))
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(said.left() >= left, said.left() + " under " + left);
+        assertTrue(said.right() <= areas.x(close));
+    }
+
+    private int area(Action action) {
+        HitAreas areas = panels.areas();
+        for (int a : areas.all()) {
+            if (areas.kind(a) == HitAreas.Kind.BUTTON && areas.action(a) == action) {
+                return a;
+            }
+        }
+        throw new AssertionError("nothing to press for " + action);
     }
 
     @Test
