@@ -20,7 +20,10 @@ final class Repeats {
     /** What no second flight has. */
     private record Flight(String start, List<SteadySegment> segments, List<Joined> flyers) {
         static Optional<Flight> of(AttemptSummary a) {
-            boolean says = !a.segments().isEmpty() || !a.flyers().isEmpty();
+            // Where no gap and no steady flight is known, two flights may differ and not show it.
+            boolean says =
+                    !a.segments().isEmpty()
+                            || a.flyers().stream().anyMatch(f -> f.leastGap_m().isPresent());
             return a.usable() && says
                     ? Optional.of(
                             new Flight(
