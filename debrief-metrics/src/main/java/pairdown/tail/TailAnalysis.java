@@ -3,6 +3,7 @@ package pairdown.tail;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,6 +15,9 @@ import pairdown.track.Series;
  * data can't show is said in the notes.
  */
 public final class TailAnalysis {
+    /** Less of the dives unjudged than this is not worth a word. */
+    private static final double SILENT_SHARE = 0.1;
+
     private TailAnalysis() {}
 
     /** Analyses one aircraft's attempt. */
@@ -50,6 +54,7 @@ public final class TailAnalysis {
         List<PowerChange> changes =
                 new PowerSteps(input).find(flight.signals(), flight.balance(), notes);
         Pairing.Paired paired = new Pairing(input.settings().power()).pair(found, changes);
+        judge.ifPresent(j -> saySilence(j, flight, notes));
         boolean tells = tells(input, judge, finder, !found.isEmpty(), notes);
         Map<String, Series> figures = figures(flight, judge, pitch, yaw);
         Optional<Effectiveness> level = judge.or(() -> pitch).or(() -> yaw);
@@ -64,6 +69,27 @@ public final class TailAnalysis {
                         tells,
                         TailReview.NONE);
         return new Reviewer(input, flight, judge).review(bare);
+    }
+
+    /** Says how much of the dives a control that hardly moved leaves unjudged. */
+    private static void saySilence(Effectiveness judge, Flight flight, List<String> notes) {
+        int all = 0;
+        int silent = 0;
+        for (Masks.Run run : flight.reviewed()) {
+            for (int i = run.from(); i <= run.to(); i++) {
+                all++;
+                silent += Double.isFinite(judge.ratio()[i]) ? 0 : 1;
+            }
+        }
+        if (silent >= SILENT_SHARE * all && silent > 0) {
+            notes.add(
+                    String.format(
+                            Locale.ROOT,
+                            "over %.0f %% of the dives the %s moved too little to judge its"
+                                    + " effectiveness: an episode there may go unseen",
+                            100.0 * silent / all,
+                            judge.axis().words()));
+        }
     }
 
     /**

@@ -1,6 +1,7 @@
 package pairdown.tail;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -50,6 +51,13 @@ class WeathercockTest {
     }
 
     private void fly(long seed) {
+        fly(seed, 1);
+    }
+
+    /**
+     * @param hand how much the stick moves in reverse, of what it moves before
+     */
+    private void fly(long seed, double hand) {
         Random random = new Random(seed);
         double keep = Math.exp(-STEP_S / 0.35);
         double stick = 0;
@@ -59,7 +67,8 @@ class WeathercockTest {
         for (int k = 0; k * STEP_S < END_S; k++) {
             double t_s = k * STEP_S;
             double before = stick;
-            stick = keep * stick + STICK_PCT * Math.sqrt(1 - keep * keep) * random.nextGaussian();
+            double moves = t_s < REVERSE_S ? STICK_PCT : STICK_PCT * hand;
+            stick = keep * stick + moves * Math.sqrt(1 - keep * keep) * random.nextGaussian();
             gust = keep * gust + UPDRAUGHT_DEG * Math.sqrt(1 - keep * keep) * random.nextGaussian();
             for (int j = 0; j < FINE; j++) {
                 double held = before + (stick - before) * j / FINE;
@@ -93,6 +102,16 @@ class WeathercockTest {
             value[i] = values.get(i).floatValue();
         }
         return Series.of(time_s, value, false);
+    }
+
+    @Test
+    void aHandThatHardlyMovesLeavesDivesUnjudgedAndThatIsSaid() {
+        fly(1, 0.05);
+        String said = String.join(" | ", analyse().notes());
+        assertTrue(said.contains("moved too little to judge"), said);
+        rows.clear();
+        fly(1);
+        assertFalse(String.join(" | ", analyse().notes()).contains("moved too little"));
     }
 
     @Test
