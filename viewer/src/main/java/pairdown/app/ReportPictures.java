@@ -22,11 +22,11 @@ import pairdown.words.Figures;
  * context serves them all. Where nothing can draw, orders come back empty and the reason is kept.
  */
 final class ReportPictures implements Pictures, AutoCloseable {
-    private static final int WIDTH_PX = 480;
-    private static final int HEIGHT_PX = 320;
+    private static final int WIDTH_PX = 640;
+    private static final int HEIGHT_PX = 427;
 
-    /** Names and figures still read where three pictures share the width of a page. */
-    private static final Sizes SIZES = Sizes.atPercent(72);
+    /** Names and figures still read where three pictures share the width of a page: 1.6 mm high. */
+    private static final Sizes SIZES = Sizes.atPercent(115);
 
     private final Debrief debrief;
     private final Optional<Relief> relief;

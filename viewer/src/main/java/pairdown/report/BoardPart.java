@@ -89,10 +89,11 @@ final class BoardPart {
     /** Closing against distance for the nearest flyers, told apart by their dashes. */
     private Optional<Chart> closing() {
         List<PairDebrief> nearest = Nearest.of(debrief.pairs(), CLOSING_CURVES);
+        boolean limited = nearest.stream().anyMatch(PairCharts::isLimited);
         return book.draw(
                 new PairCharts(words, figures).closingOf(nearest),
                 "boardclosing",
-                words.get("report.chart.boardClosing"));
+                words.get("report.chart.boardClosing" + (limited ? "" : ".free")));
     }
 
     private List<HeightPart> budget() {
@@ -101,7 +102,7 @@ final class BoardPart {
                 .ifPresent(
                         h -> {
                             if (h.matchStart_m().isEmpty()) {
-                                part(parts, h, "unmatched", "exit_m", "end_m");
+                                part(parts, h, unmatched(), "exit_m", "end_m");
                             } else {
                                 part(parts, h, "approach", "exit_m", "matchStart_m");
                                 part(parts, h, "matched", "matchStart_m", "matchEnd_m");
@@ -109,6 +110,12 @@ final class BoardPart {
                             }
                         });
         return parts;
+    }
+
+    private String unmatched() {
+        return debrief.pairs().stream().anyMatch(p -> p.matched().isKnown())
+                ? "unmatched"
+                : "unjudged";
     }
 
     private void part(List<HeightPart> parts, HeightUse h, String key, String from, String to) {

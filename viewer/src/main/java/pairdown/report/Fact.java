@@ -15,6 +15,7 @@ package pairdown.report;
  */
 public record Fact(String shown, String from, String sigma, String form) {
     static final String TIME = "TIME";
+    static final String PROBABILITY = "PROBABILITY";
     static final String COUNT = "COUNT";
     static final String BARE = "BARE";
     static final String TENTHS = "TENTHS";

@@ -25,6 +25,9 @@ final class Facts {
     /** An instant as uncertain as this is told to the second (s): its sigma is shown as 1.0. */
     private static final double WHOLE_FROM_S = 0.95;
 
+    /** The least that two decimals tell. */
+    private static final double LEAST_PROBABILITY = 0.01;
+
     private final TimeAxis axis;
     private final Words words;
     private final Figures figures;
@@ -78,6 +81,16 @@ final class Facts {
 
     Fact clock(OptionalDouble t_s, String from) {
         return t_s.isPresent() ? clock(t_s.getAsDouble(), from) : missing();
+    }
+
+    /** A probability is never told as nothing. */
+    Fact probability(double value, String from) {
+        String shown =
+                value < LEAST_PROBABILITY / 2
+                        ? words.get(
+                                "report.under", figures.number(Measure.RATIO, LEAST_PROBABILITY))
+                        : figures.number(Measure.RATIO, value);
+        return new Fact(shown, from, "", Fact.PROBABILITY);
     }
 
     /** A whole number, or how many entries a list has. */

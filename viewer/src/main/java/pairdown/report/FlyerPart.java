@@ -13,6 +13,7 @@ import pairdown.pair.HeightBudget;
 import pairdown.pair.MatchedWindow;
 import pairdown.pair.PairDebrief;
 import pairdown.report.ReportModel.FlyerLine;
+import pairdown.safety.Finding;
 import pairdown.units.Estimate;
 import pairdown.words.Figures;
 import pairdown.words.Measure;
@@ -114,13 +115,23 @@ final class FlyerPart {
             }
         }
         if (worst < 0) {
-            return List.of(Fact.missing(words.get("report.closing.within")));
+            return List.of(Fact.missing(words.get(notOver())));
         }
         ClosureExceedance e = pair.closureExceedances().get(worst);
         String from = at + "/closureExceedances/" + worst;
         return List.of(
                 facts.of(Measure.CLOSURE, e.worst_mps(), from + "/worst_mps"),
                 facts.of(Measure.CLOSURE, e.limit_mps(), from + "/limit_mps"));
+    }
+
+    /** That none was found says nothing where the data can't show any. */
+    private String notOver() {
+        boolean told =
+                debrief.safety().stream()
+                        .filter(f -> f.rule().equals(Finding.CLOSURE))
+                        .filter(f -> f.participant().equals(pair.flyer()))
+                        .anyMatch(f -> f.outcome() != Finding.Outcome.CANNOT_TELL);
+        return told ? "report.closing.within" : "report.closing.cannotTell";
     }
 
     private Fact heightLeft() {
@@ -136,13 +147,23 @@ final class FlyerPart {
     }
 
     private Fact verdict() {
+        if (isSlotless()) {
+            return Fact.missing(words.get("verdict.no-slot"));
+        }
         return pair.gateHeld()
                 .map(g -> facts.word("verdict.", g.verdict().key(), at + "/gateHeld/verdict"))
                 .orElse(Fact.missing(words.get("verdict.none")));
     }
 
+    /** Its logs may be good enough: there is no place to be at. */
+    private boolean isSlotless() {
+        return pair.gateHeld().isPresent() && pair.slot().isEmpty();
+    }
+
     private String verdictKey() {
-        return pair.gateHeld().map(g -> g.verdict().key()).orElse("none");
+        return isSlotless()
+                ? "no-slot"
+                : pair.gateHeld().map(g -> g.verdict().key()).orElse("none");
     }
 
     /** Of the flyer's surest clock. */

@@ -33,7 +33,8 @@ final class PairCharts {
     /** Of a gap's chart, in gates: what is far outside would press the rest flat. */
     private static final double GATES_SHOWN = 5;
 
-    private static final BasicStroke BAR = new BasicStroke(7);
+    private static final BasicStroke BAR =
+            new BasicStroke(7, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
 
     private final Words words;
     private final Figures figures;
@@ -231,5 +232,16 @@ final class PairCharts {
             points.add(i * s.step_s(), figures.shown(measure, s.value(figure, i)));
         }
         return points;
+    }
+
+    /** Whether a closing limit is drawn: without a slot or a velocity there is none. */
+    static boolean isLimited(PairDebrief pair) {
+        PairSeries s = pair.series();
+        for (int i = 0; i < s.size(); i++) {
+            if (Double.isFinite(s.value(Figure.CLOSING_LIMIT, i))) {
+                return true;
+            }
+        }
+        return false;
     }
 }

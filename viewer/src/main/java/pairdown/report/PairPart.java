@@ -219,17 +219,25 @@ final class PairPart {
     private List<Chart> charts() {
         PairCharts c = new PairCharts(words, figures);
         List<Chart> charts = new ArrayList<>();
-        add(charts, c.closing(pair), "closing");
-        add(charts, c.gap(pair, debrief.attempt().gate_m()), "gap");
-        add(charts, c.rates(pair, debrief.attempt()), "rates");
+        OptionalDouble gate_m = debrief.attempt().gate_m();
+        add(charts, c.closing(pair), "closing", PairCharts.isLimited(pair) ? "" : ".free");
+        boolean hasGate = gate_m.isPresent() && pair.slot().isPresent();
+        add(charts, c.gap(pair, gate_m), "gap", hasGate ? "" : ".free");
+        add(charts, c.rates(pair, debrief.attempt()), "rates", judged());
         ApproachCharts a = new ApproachCharts(words, figures);
-        add(charts, a.plan(pair, debrief.attempt().gate_m()), "plan");
-        add(charts, a.profile(pair, debrief.attempt().gate_m()), "profile");
+        add(charts, a.plan(pair, gate_m), "plan", "");
+        add(charts, a.profile(pair, gate_m), "profile", "");
         return charts;
     }
 
-    private void add(List<Chart> charts, XYChart chart, String key) {
-        book.draw(chart, key + index, words.get("report.chart." + key)).ifPresent(charts::add);
+    private String judged() {
+        return pair.matched().isKnown() ? "" : ".unjudged";
+    }
+
+    /** A caption speaks of what is drawn and no more. */
+    private void add(List<Chart> charts, XYChart chart, String key, String what) {
+        String caption = words.get("report.chart." + key + what);
+        book.draw(chart, key + index, caption).ifPresent(charts::add);
     }
 
     private List<WindowRow> windows() {

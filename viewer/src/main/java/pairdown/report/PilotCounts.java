@@ -96,7 +96,7 @@ final class PilotCounts {
                 "report.pilot.crossLag",
                 seconds(l.lag_s(), at + "lag/lag_s"),
                 ratio(l.correlation(), at + "lag/correlation"),
-                ratio(l.probability(), at + "lag/probability"),
+                Prose.of(facts.probability(l.probability(), at + "lag/probability")),
                 count(l.shifts(), at + "lag/shifts"));
     }
 
@@ -128,7 +128,7 @@ final class PilotCounts {
 
     private Prose odds(PowerTable t, String from) {
         Prose low = ratio(t.interval().low(), from + "/low");
-        Prose probability = ratio(t.probability(), from + "/probability");
+        Prose probability = Prose.of(facts.probability(t.probability(), from + "/probability"));
         return Double.isFinite(t.interval().high())
                 ? facts.prose(
                         "report.pilot.odds",

@@ -53,6 +53,11 @@ record Traced(String shown, String from, String sigma, String form) {
         return switch (form) {
             case "TIME" -> clocks(first.asText(), debrief);
             case "COUNT" -> Set.of(String.valueOf(first.isArray() ? first.size() : first.asLong()));
+            case "PROBABILITY" ->
+                    Set.of(
+                            first.asDouble() < 0.005
+                                    ? words.get("report.under", figures.number(Measure.RATIO, 0.01))
+                                    : figures.number(Measure.RATIO, first.asDouble()));
             case "BARE" ->
                     Set.of(
                             String.format(words.locale(), "%.0f", first.asDouble())
