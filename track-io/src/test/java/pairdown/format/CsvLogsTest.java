@@ -77,6 +77,17 @@ class CsvLogsTest {
     }
 
     @Test
+    void theWeekOfTheGpsSecondsMayBeAColumn() throws Exception {
+        Track track =
+                mapped(
+                        """
+                        {"time": {"column": "T", "as": "gps-seconds-of-week", "week": "W"},
+                         "channels": {"indicatedAirspeed_mps": {"column": "A"}}}""",
+                        "W,T,A\n2446,259218.0,40\n2446,259219.0,41\n");
+        assertEquals(Instant.parse("2026-11-25T00:00:00Z"), first(track));
+    }
+
+    @Test
     void secondsHaveTheirOwnZero() throws Exception {
         Track track = timed("{\"column\":\"T\",\"as\":\"seconds\"}", "0.0", "0.1", "0.2");
         assertFalse(track.hasAbsoluteTime());

@@ -31,11 +31,11 @@ record ColumnMap(
         Optional<Time> time,
         List<Mapped> channels) {
 
-    /** The time's column. */
+    /** The time's column; the week is a number or the name of its column. */
     record Time(
             String column,
             String as,
-            Optional<Integer> week,
+            Optional<String> week,
             Optional<String> zone,
             Optional<String> date) {}
 
@@ -117,7 +117,7 @@ record ColumnMap(
             return new Time(
                     needed(node, "time", "column"),
                     text(node, "as").orElse("iso"),
-                    node.has("week") ? Optional.of(node.get("week").asInt(-1)) : Optional.empty(),
+                    node.has("week") ? Optional.of(node.get("week").asText("")) : Optional.empty(),
                     text(node, "zone"),
                     text(node, "date"));
         }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import pairdown.format.source.LogSource;
+import pairdown.format.source.Numbers;
 import pairdown.time.IsoTime;
 import pairdown.track.Channel;
 import pairdown.track.HeightDatum;
@@ -188,7 +189,7 @@ final class MappedLayout {
             case "unix-seconds" -> TimeColumn.counted(column, 1, mark, true);
             case "unix-millis" -> TimeColumn.counted(column, 1e-3, mark, true);
             case "seconds" -> TimeColumn.counted(column, 1, mark, false);
-            case "gps-seconds-of-week" -> TimeColumn.gps(column, Optional.of(week(time)), -1, mark);
+            case "gps-seconds-of-week" -> gps(time, column, header, headerRow);
             case "local" -> TimeColumn.local(column, zone(time), date(time));
             default ->
                     throw new UnusableInputException(
@@ -198,13 +199,21 @@ final class MappedLayout {
         };
     }
 
-    private int week(ColumnMap.Time time) throws UnusableInputException {
-        int week = time.week().orElse(-1);
-        if (week < 0 || week > 9999) {
-            throw new UnusableInputException(
-                    "gps-seconds-of-week needs the GPS week", map.file(), "add \"week\"");
+    /** The week is a number, or the name of the column that has it. */
+    private TimeColumn gps(ColumnMap.Time time, int column, List<String> header, int headerRow)
+            throws UnusableInputException {
+        byte mark = dialect.decimalMark();
+        String week = time.week().orElse("");
+        if (week.matches("[0-9]{1,4}")) {
+            return TimeColumn.gps(column, 1, Optional.of(Integer.valueOf(week)), -1, mark);
         }
-        return week;
+        if (week.isEmpty() || !Double.isNaN(Numbers.parse(week))) {
+            throw new UnusableInputException(
+                    "gps-seconds-of-week needs the GPS week",
+                    map.file(),
+                    "add \"week\": the number, or the name of its column");
+        }
+        return TimeColumn.gps(column, 1, Optional.empty(), index(header, week, headerRow), mark);
     }
 
     private ZoneId zone(ColumnMap.Time time) throws UnusableInputException {

@@ -127,8 +127,11 @@ abstract class TimeColumn {
         };
     }
 
-    /** GPS seconds of the week; the week typed, or in a column of its own. */
-    static TimeColumn gps(int column, Optional<Integer> week, int weekColumn, byte decimalMark) {
+    /**
+     * GPS time of the week, counted in {@code unit_s}; the week typed, or in a column of its own.
+     */
+    static TimeColumn gps(
+            int column, double unit_s, Optional<Integer> week, int weekColumn, byte decimalMark) {
         return new TimeColumn() {
             private double last_s = Double.NaN;
             private int rollovers;
@@ -137,7 +140,7 @@ abstract class TimeColumn {
 
             @Override
             long ns(Cells cells) {
-                double seconds = number(cells, column, decimalMark);
+                double seconds = number(cells, column, decimalMark) * unit_s;
                 double counted =
                         week.isPresent() ? week.get() : number(cells, weekColumn, decimalMark);
                 if (!(seconds >= 0 && seconds <= 2 * GpsTime.WEEK_S)

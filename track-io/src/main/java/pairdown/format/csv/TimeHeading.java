@@ -29,6 +29,7 @@ final class TimeHeading {
                     "secs",
                     "gmt",
                     "tow",
+                    "itow",
                     "uptime",
                     "hms",
                     "milliseconds",
@@ -207,9 +208,12 @@ final class TimeHeading {
             }
         }
         for (int column : times) {
-            if (week >= 0 && first(column) >= 0 && first(column) <= GpsTime.WEEK_S) {
+            double unit_s = unitOfWeek_s(column);
+            double seconds = first(column) * unit_s;
+            if (week >= 0 && seconds >= 0 && seconds <= GpsTime.WEEK_S) {
                 return Optional.of(
-                        TimeColumn.gps(column, Optional.empty(), week, dialect.decimalMark()));
+                        TimeColumn.gps(
+                                column, unit_s, Optional.empty(), week, dialect.decimalMark()));
             }
         }
         for (int column : times) {
@@ -365,6 +369,14 @@ final class TimeHeading {
 
     private TimeColumn.Part timeOfDay(int column) {
         return TimeColumn.Part.timeOfDay(cells -> cells.ascii(column), dialect.decimalMark());
+    }
+
+    /** A receiver's own iTOW, and what is more than a week in seconds, is in milliseconds. */
+    private double unitOfWeek_s(int column) {
+        Heading heading = headings.get(column);
+        boolean small =
+                String.join("", heading.words()).contains("itow") || first(column) > GpsTime.WEEK_S;
+        return small && heading.unit().isEmpty() ? 1e-3 : unit_s(column);
     }
 
     private double unit_s(int column) {
