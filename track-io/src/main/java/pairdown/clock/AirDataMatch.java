@@ -20,6 +20,9 @@ final class AirDataMatch {
     /** Pressure that leads by its usual lag and so many sigmas more is of another flight. */
     private static final double LEADING_SIGMAS = 3;
 
+    /** No compass is so far off, its declination included, but where none is of use. */
+    private static final double MOST_TURNED_DEG = 50;
+
     private final SystemsSignals systems;
     private final VehicleSignals vehicle;
     private final ClockSettings settings;
@@ -74,6 +77,19 @@ final class AirDataMatch {
     }
 
     private Outcome refine(double lag_s) {
+        Optional<LagFit.Fit> heading =
+                systems.hasHeading && HeadingSignal.turns(systems)
+                        ? rough(new HeadingSignal(systems, vehicle), lag_s)
+                        : Optional.empty();
+        double turned_deg = heading.map(HeadingSignal::turned_deg).orElse(0.0);
+        if (Math.abs(turned_deg) > MOST_TURNED_DEG) {
+            return Outcome.refused(
+                    String.format(
+                            Locale.ROOT,
+                            "where its air data fit best its heading is %.0f° off its aircraft's"
+                                    + " track: a record of another flight?",
+                            Math.abs(turned_deg)));
+        }
         Optional<LagFit.Fit> climb =
                 systems.hasClimb
                         ? fit(scaled(systems.climb_mps, vehicle.velocity[2]), lag_s)
@@ -82,9 +98,7 @@ final class AirDataMatch {
         if (systems.hasYawRate) {
             prompt(prompt, "yaw rate", fit(ScaledSignal.turn(systems, vehicle), lag_s));
         }
-        if (systems.hasHeading && HeadingSignal.turns(systems)) {
-            prompt(prompt, "heading", fit(new HeadingSignal(systems, vehicle), lag_s));
-        }
+        prompt(prompt, "heading", heading.filter(AirDataMatch::isTold));
         if (systems.hasNormal) {
             prompt(prompt, "load", fit(scaled(systems.load_g, vehicle.load_g), lag_s));
         } else if (systems.hasLongitudinal) {
@@ -102,7 +116,16 @@ final class AirDataMatch {
     }
 
     private Optional<LagFit.Fit> fit(LagFit.Problem problem, double lag_s) {
+        return rough(problem, lag_s).filter(AirDataMatch::isTold);
+    }
+
+    /** Though nothing may tell the lag. */
+    private Optional<LagFit.Fit> rough(LagFit.Problem problem, double lag_s) {
         return LagFit.from(problem, lag_s, settings.rateSigma(), settings.maximumRate());
+    }
+
+    private static boolean isTold(LagFit.Fit fit) {
+        return Double.isFinite(fit.deltaSigma_s());
     }
 
     private ScaledSignal scaled(double[] recorded, EvenSeries of) {

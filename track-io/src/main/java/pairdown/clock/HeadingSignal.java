@@ -2,15 +2,21 @@ package pairdown.clock;
 
 /**
  * Ground velocity as airspeed along the heading, turned and scaled by a constant (declination,
- * instrument), plus a wind that changes evenly with height. Points come in pairs: all east
- * components, then all north ones.
+ * instrument), plus a wind that changes with height along a parabola: with a straight line, a wind
+ * that veers looks like a heading that is off on straight legs, and that like a lag. Points come in
+ * pairs: all east components, then all north ones.
  */
 record HeadingSignal(SystemsSignals systems, VehicleSignals vehicle) implements LagFit.Problem {
     /** A heading and airspeed are level flight's; steeper than this they are left out (m/s). */
     private static final double LEVEL_MPS = 8;
 
-    /** The first of the two terms that change the wind with height. */
+    /** The first of the two terms that change the wind evenly with height … */
     private static final int CHANGE = 4;
+
+    /** … and of those that bend that line, and how much it is bent usually (m/s, each way). */
+    private static final int BEND = 6;
+
+    private static final double USUAL_BEND_MPS = 3;
 
     /** Stands for an airspeed that was not logged: the scale is fitted. */
     private static final double USUAL_MPS = 50;
@@ -36,6 +42,11 @@ record HeadingSignal(SystemsSignals systems, VehicleSignals vehicle) implements 
         return n > 0 && Math.hypot(sin, cos) / n < SPREAD;
     }
 
+    /** How far a compass is turned against the track, by a fit of this signal (degrees). */
+    static double turned_deg(LagFit.Fit fit) {
+        return Math.toDegrees(Math.atan2(fit.factors().get(1), fit.factors().get(0)));
+    }
+
     @Override
     public int size() {
         return 2 * systems.size;
@@ -53,7 +64,7 @@ record HeadingSignal(SystemsSignals systems, VehicleSignals vehicle) implements 
 
     @Override
     public int terms() {
-        return 6;
+        return 8;
     }
 
     private boolean isEast(int k) {
@@ -87,18 +98,24 @@ record HeadingSignal(SystemsSignals systems, VehicleSignals vehicle) implements 
             case 2 -> isEast(k) ? 1 : 0;
             case 3 -> isEast(k) ? 0 : 1;
             case 4 -> isEast(k) ? height : 0;
-            default -> isEast(k) ? 0 : height;
+            case 5 -> isEast(k) ? 0 : height;
+            case BEND -> isEast(k) ? height * height : 0;
+            default -> isEast(k) ? 0 : height * height;
         };
     }
 
     @Override
     public double termSlope(int k, int j, double t_s) {
-        boolean rises = isEast(k) ? j == CHANGE : j == CHANGE + 1;
-        return rises ? vehicle.height.slopeAt(t_s) : 0;
+        boolean rises = j >= CHANGE && isEast(k) == (j % 2 == 0);
+        double bent = j < BEND ? 1 : 2 * vehicle.height.at(t_s);
+        return rises ? bent * vehicle.height.slopeAt(t_s) : 0;
     }
 
     @Override
     public double usual(int j) {
-        return j < CHANGE ? Double.POSITIVE_INFINITY : ScaledSignal.USUAL_WIND_MPS;
+        if (j < CHANGE) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return j < BEND ? ScaledSignal.USUAL_WIND_MPS : USUAL_BEND_MPS;
     }
 }

@@ -1,12 +1,14 @@
 package pairdown.clock;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
 
 /**
  * The lag and rate at which one signal, read at another clock's times, is a linear mix of others.
@@ -14,7 +16,14 @@ import org.hipparchus.linear.RealMatrix;
  * <p>At points τ of the recorder: g(t) = Σ cⱼ xⱼ(τ, t) + noise at t = τ + δ + ρ(τ − τ₀), with g the
  * satellite signal, xⱼ the recorder's, some of them times one of the satellite log, and τ₀ the
  * middle. Gauss–Newton on δ, ρ and all cⱼ; the rate, and what is known of the cⱼ, have priors of
- * mean 0. Variances are cluster-robust over blocks, as in {@link RideFit}.
+ * mean 0.
+ *
+ * <p>Variances are cluster-robust over blocks, as in {@link RideFit}, and no less than the misfits'
+ * autocorrelation leaves: where one turn's end decides, its own block shows no misfit. They are
+ * taken about the true curvature of the sum of squares: Gauss–Newton's counts what noise of g rises
+ * and falls as if it told the lag, and where g is mostly noise (gusts on a straight track) its
+ * sigma would be many times too small (the full Hessian of a least-squares sum: J. Nocedal and S.
+ * Wright, Numerical Optimization (2006), equation 10.5).
  */
 final class LagFit {
     private static final int ITERATIONS = 12;
@@ -31,6 +40,15 @@ final class LagFit {
     private static final double REACH_S = 4;
 
     private static final int LEAST_POINTS = 100;
+
+    /** Lags on trial about a found one are so far apart (s), … */
+    private static final double RIVAL_STEP_S = 0.5;
+
+    /** … beyond so many sigmas of it, and must fit worse by so many sigmas. */
+    private static final double RIVAL_SIGMAS = 3;
+
+    /** Slopes this far before and after an instant give their change (s). */
+    private static final double BEND_S = 0.25;
 
     private final Problem problem;
     private final double[] weight;
@@ -83,10 +101,17 @@ final class LagFit {
      * A fit.
      *
      * @param delta_s lag at the middle
+     * @param deltaSigma_s infinite where the misfit is least at no lag about this one
      * @param residual root mean square, in the signal's unit
+     * @param factors of the linear terms
      */
     record Fit(
-            double delta_s, double deltaSigma_s, double rate, double rateSigma, double residual) {
+            double delta_s,
+            double deltaSigma_s,
+            double rate,
+            double rateSigma,
+            double residual,
+            List<Double> factors) {
         /** One standard deviation of the lag at a distance from the middle. */
         double sigma_s(double fromMiddle_s) {
             return Math.hypot(deltaSigma_s, rateSigma * fromMiddle_s);
@@ -140,10 +165,9 @@ final class LagFit {
     private boolean row(int k, double[] row) {
         int p = problem.terms();
         double t_s = at_s(k);
-        double slope = problem.slope(k, t_s);
+        double slope = slope(k, t_s);
         for (int j = 0; j < p; j++) {
             row[j] = problem.term(k, j, t_s);
-            slope -= coefficients[j] * problem.termSlope(k, j, t_s);
         }
         row[p] = -slope;
         row[p + 1] = -slope * (problem.time_s(k) - problem.middle_s());
@@ -155,6 +179,15 @@ final class LagFit {
         return !Double.isNaN(sum);
     }
 
+    /** How the misfit of a point changes with the instant it is read at. */
+    private double slope(int k, double t_s) {
+        double slope = problem.slope(k, t_s);
+        for (int j = 0; j < problem.terms(); j++) {
+            slope -= coefficients[j] * problem.termSlope(k, j, t_s);
+        }
+        return slope;
+    }
+
     private Normal accumulate(double rateSigma) {
         int p = problem.terms();
         Normal n = new Normal();
@@ -164,7 +197,7 @@ final class LagFit {
                 n.add(row);
             }
         }
-        n.residual = n.points == 0 ? 0 : n.residualOf();
+        n.residual = n.points == 0 ? 0 : n.residualOf(p + 2);
         for (int j = 0; j < p; j++) {
             double share = n.residual / problem.usual(j);
             n.matrix.addToEntry(j, j, share * share);
@@ -208,7 +241,9 @@ final class LagFit {
     private Fit variance(Normal n) {
         int p = problem.terms();
         double[] c = n.solve();
-        RealMatrix inverse = new LUDecomposition(n.matrix).getSolver().getInverse();
+        RealMatrix curvature = n.matrix.copy();
+        double[] off = new double[problem.size()];
+        Arrays.fill(off, Double.NaN);
         double[] row = new double[p + 3];
         double[] block = new double[p + 2];
         RealMatrix meat = new Array2DRowRealMatrix(p + 2, p + 2);
@@ -225,24 +260,80 @@ final class LagFit {
                 end_s = problem.time_s(k);
                 blocks++;
             }
-            double off = misfit(row, c);
-            squares += off * off;
+            off[k] = misfit(row, c);
+            squares += off[k] * off[k];
+            addBend(curvature, k, off[k]);
             for (int j = 0; j < p + 2; j++) {
-                block[j] += row[j] * off;
+                block[j] += row[j] * off[k];
             }
         }
         addOuter(meat, block);
         double residual = Math.sqrt(squares / n.points);
-        // The prior is one more, independent, observation of the rate.
         double correction = blocks > 1 ? blocks / (blocks - 1.0) : Double.POSITIVE_INFINITY;
-        RealMatrix v = inverse.multiply(meat.scalarMultiply(correction)).multiply(inverse);
-        double model = inverse.getEntry(p + 1, p + 1) * residual * residual;
+        try {
+            RealMatrix inverse = new LUDecomposition(curvature).getSolver().getInverse();
+            if (inverse.getEntry(p, p) > 0 && inverse.getEntry(p + 1, p + 1) > 0) {
+                return fit(
+                        n.points,
+                        residual,
+                        alike(off),
+                        inverse,
+                        inverse.multiply(meat.scalarMultiply(correction)).multiply(inverse));
+            }
+        } catch (MathRuntimeException singular) {
+            // As where the curvature has the wrong sign: nothing tells the lag.
+        }
+        double unknown = Double.POSITIVE_INFINITY;
+        return new Fit(delta_s, unknown, rate, unknown, residual, factors());
+    }
+
+    /**
+     * @param alike how many neighbouring misfits are one
+     * @param inverse of the curvature
+     * @param v covariance by blocks
+     */
+    private Fit fit(int points, double residual, double alike, RealMatrix inverse, RealMatrix v) {
+        int p = problem.terms();
+        double square = residual * residual;
+        double sigma_s =
+                Math.sqrt(Math.max(v.getEntry(p, p), alike * square * inverse.getEntry(p, p)));
+        // The prior is one more, independent, observation of the rate.
+        double rateSigma =
+                Math.sqrt(
+                        Math.max(
+                                v.getEntry(p + 1, p + 1), square * inverse.getEntry(p + 1, p + 1)));
         return new Fit(
                 delta_s,
-                Math.sqrt(v.getEntry(p, p)),
+                hasRival(points, alike, sigma_s) ? Double.POSITIVE_INFINITY : sigma_s,
                 rate,
-                Math.sqrt(Math.max(v.getEntry(p + 1, p + 1), model)),
-                residual);
+                rateSigma,
+                residual,
+                factors());
+    }
+
+    /**
+     * The misfits' integrated autocorrelation, 1 + 2 Σ ρ, tapered over a block, in points: the mean
+     * of so many scatters like one.
+     */
+    private double alike(double[] off) {
+        double sum = 0;
+        double squares = 0;
+        for (int k = 0; k < off.length; k++) {
+            squares += Double.isNaN(off[k]) ? 0 : off[k] * off[k];
+            for (int l = k + 1; l < off.length; l++) {
+                double apart_s = problem.time_s(l) - problem.time_s(k);
+                if (!(apart_s >= 0 && apart_s < BLOCK_S)) {
+                    break;
+                }
+                double product = off[k] * off[l];
+                sum += Double.isNaN(product) ? 0 : (1 - apart_s / BLOCK_S) * product;
+            }
+        }
+        return squares > 0 ? Math.max(1, 1 + 2 * sum / squares) : 1;
+    }
+
+    private List<Double> factors() {
+        return Arrays.stream(coefficients).limit(problem.terms()).boxed().toList();
     }
 
     private static void addOuter(RealMatrix m, double[] v) {
@@ -250,6 +341,47 @@ final class LagFit {
             for (int j = 0; j < v.length; j++) {
                 m.addToEntry(i, j, v[i] * v[j]);
             }
+        }
+    }
+
+    /**
+     * Whether a lag well beside the found one fits hardly worse: then the two signals have little
+     * in common, and one of many chance likenesses was found.
+     *
+     * @param alike how many neighbouring misfits are one
+     */
+    private boolean hasRival(int points, double alike, double sigma_s) {
+        double best2 = meanSquare(0);
+        boolean rival = false;
+        for (double off_s = -REACH_S; off_s <= REACH_S && !rival; off_s += RIVAL_STEP_S) {
+            if (Math.abs(off_s) > RIVAL_SIGMAS * sigma_s) {
+                double worse = meanSquare(off_s) / best2 - 1;
+                rival = worse * points / alike < RIVAL_SIGMAS * RIVAL_SIGMAS;
+            }
+        }
+        return rival;
+    }
+
+    /** Of the misfits this far beside the found lag, with the linear terms that fit best there. */
+    private double meanSquare(double off_s) {
+        double found_s = delta_s;
+        delta_s += off_s;
+        double residual = accumulate(Double.POSITIVE_INFINITY).residualOf(problem.terms());
+        delta_s = found_s;
+        return residual * residual;
+    }
+
+    /** What a misfit's second derivatives with lag and rate add to the curvature of its square. */
+    private void addBend(RealMatrix curvature, int k, double off) {
+        int p = problem.terms();
+        double t_s = at_s(k);
+        double bend = (slope(k, t_s + BEND_S) - slope(k, t_s - BEND_S)) / (2 * BEND_S);
+        if (!Double.isNaN(bend)) {
+            double from_s = problem.time_s(k) - problem.middle_s();
+            curvature.addToEntry(p, p, off * bend);
+            curvature.addToEntry(p, p + 1, off * bend * from_s);
+            curvature.addToEntry(p + 1, p, off * bend * from_s);
+            curvature.addToEntry(p + 1, p + 1, off * bend * from_s * from_s);
         }
     }
 
@@ -279,9 +411,12 @@ final class LagFit {
             return new LUDecomposition(matrix).getSolver().solve(right).toArray();
         }
 
-        double residualOf() {
+        /** Of the misfits, with the first unknowns as they fit best and the others unchanged. */
+        double residualOf(int unknowns) {
             try {
-                double explained = right.dotProduct(new ArrayRealVector(solve()));
+                RealMatrix m = matrix.getSubMatrix(0, unknowns - 1, 0, unknowns - 1);
+                RealVector r = right.getSubVector(0, unknowns);
+                double explained = r.dotProduct(new LUDecomposition(m).getSolver().solve(r));
                 return Math.sqrt(Math.max(1e-12 * squares, squares - explained) / points);
             } catch (MathRuntimeException singular) {
                 return Math.sqrt(squares / points);

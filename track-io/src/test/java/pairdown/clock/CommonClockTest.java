@@ -281,6 +281,29 @@ class CommonClockTest {
         }
     }
 
+    /** On straight legs a wind that veers with height looks like a compass that is off. */
+    @Test
+    void aWindThatVeersDoesNotBecomeAClockErrorOfTheHeading() {
+        SyntheticRide lead = SyntheticRide.circling(520, 330, 12, Math.toRadians(15) / 1000);
+        LoadedLog gnss = load("lead", Role.LEAD, lead, Logger.csv(5, 0, 1).as("nmea"));
+        ClockResult r = second(gnss, SyntheticRide.second(gnss, lead.headingRecorder(10, 12.3, 3)));
+        assertTrue(r.zero().isPresent(), () -> r.warnings().toString());
+        double zero_s =
+                Duration.between(SyntheticRide.START, r.zero().orElseThrow()).toNanos() * 1e-9;
+        assertEquals(12.3, zero_s, 0.06, () -> r.toString());
+        assertTrue(r.warnings().get(0).contains("heading by 0."), r::toString);
+    }
+
+    @Test
+    void aRecorderThatPointsWhereItsAircraftDidNotGoIsOfAnotherFlight() {
+        SyntheticRide lead = SyntheticRide.ship(8, 900, s -> s > 80);
+        LoadedLog gnss = load("lead", Role.LEAD, lead, Logger.csv(5, 0, 1).as("nmea"));
+        Track recorder = lead.recorder(8, 41.37, 30e-6, 0.5, true, 120, 3);
+        ClockResult r = second(gnss, SyntheticRide.second(gnss, recorder));
+        assertEquals(ClockMethod.NONE, r.method(), r::toString);
+        assertTrue(r.warnings().toString().contains("another flight"), r::toString);
+    }
+
     @Test
     void pressureAloneLeavesItsLagInTheSigma() {
         SyntheticRide lead = SyntheticRide.ship(8, 900, s -> s > 80);

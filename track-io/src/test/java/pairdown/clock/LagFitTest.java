@@ -1,7 +1,11 @@
 package pairdown.clock;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import pairdown.track.EvenSeries;
 
@@ -16,6 +20,39 @@ class LagFitTest {
         double[] late = samples(2.46);
         LagFit.Fit fit = LagFit.from(new OneTerm(late, f), -2.2, 30e-6, 200e-6).orElseThrow();
         assertEquals(-2.46, fit.delta_s(), 0.001);
+    }
+
+    /** A weak signal in gusts: yaw rates of a straight flight against its track's. */
+    @Test
+    void aSignalThatIsMostlyNoiseTellsItsLagNoBetterThanItCan() {
+        for (int seed = 1; seed <= 20; seed++) {
+            Random random = new Random(seed);
+            double[] yaw = smoothNoise(random, 0.2);
+            double[] track = smoothNoise(random, 0.4);
+            for (int k = 0; k < track.length; k++) {
+                track[k] += yaw[k];
+            }
+            EvenSeries f = EvenSeries.of(0, 0.2, track);
+            Optional<LagFit.Fit> fit = LagFit.from(new OneTerm(yaw, f), -0.5, 30e-6, 200e-6);
+            double off = fit.map(t -> Math.abs(t.delta_s()) / t.deltaSigma_s()).orElse(0.0);
+            assertTrue(off < 3.5, "seed " + seed + ": " + fit);
+        }
+    }
+
+    /** Gaussian noise smoothed over some 2 s, of a root mean square. */
+    private static double[] smoothNoise(Random random, double rms) {
+        double[] white = random.doubles(3100, -1, 1).toArray();
+        double[] out = new double[3000];
+        double squares = 0;
+        for (int k = 0; k < out.length; k++) {
+            for (int j = 0; j < 100; j++) {
+                double s = (j - 50) / 10.0;
+                out[k] += white[k + j] * Math.exp(-0.5 * s * s);
+            }
+            squares += out[k] * out[k];
+        }
+        double scale = rms / Math.sqrt(squares / out.length);
+        return Arrays.stream(out).map(v -> scale * v).toArray();
     }
 
     private static double[] samples(double late_s) {
@@ -52,7 +89,7 @@ class LagFitTest {
 
         @Override
         public double middle_s() {
-            return 30;
+            return late.length / 10.0;
         }
 
         @Override

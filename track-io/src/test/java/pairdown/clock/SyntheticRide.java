@@ -87,13 +87,21 @@ final class SyntheticRide {
      * An aircraft that circles one way in a wind from the west, climbing, and then flies straight.
      */
     static SyntheticRide circling(double duration_s, double straightFrom_s, double wind_mps) {
+        return circling(duration_s, straightFrom_s, wind_mps, 0);
+    }
+
+    /** The same in a wind that goes round by so much for every metre it climbs. */
+    static SyntheticRide circling(
+            double duration_s, double straightFrom_s, double wind_mps, double veer_radpm) {
         SyntheticRide r = new SyntheticRide((int) (duration_s / STEP_S));
         for (int i = 1; i < r.size; i++) {
             double left_s = straightFrom_s - i * STEP_S;
             double turn_dps = 4 / (1 + Math.exp(-left_s));
             r.heading_rad[i] = r.heading_rad[i - 1] + Math.toRadians(turn_dps) * STEP_S;
-            r.velocity[0][i] = 50 * Math.sin(r.heading_rad[i]) + wind_mps;
-            r.velocity[1][i] = 50 * Math.cos(r.heading_rad[i]);
+            double toward_rad =
+                    Math.PI / 2 + veer_radpm * (r.position[2][i - 1] - r.position[2][0]);
+            r.velocity[0][i] = 50 * Math.sin(r.heading_rad[i]) + wind_mps * Math.sin(toward_rad);
+            r.velocity[1][i] = 50 * Math.cos(r.heading_rad[i]) + wind_mps * Math.cos(toward_rad);
             r.velocity[2][i] = 4 + 2 * Math.sin(i * STEP_S / 17);
             r.integrate(i);
         }
@@ -243,6 +251,18 @@ final class SyntheticRide {
      */
     Track recorder(
             double rate_Hz, double zero_s, double rate, double lag_s, boolean prompt, long seed) {
+        return recorder(rate_Hz, zero_s, rate, lag_s, prompt, -11, seed);
+    }
+
+    /** The same with a compass that is turned by so much. */
+    Track recorder(
+            double rate_Hz,
+            double zero_s,
+            double rate,
+            double lag_s,
+            boolean prompt,
+            double compass_deg,
+            long seed) {
         Random random = new Random(seed);
         Track.Builder builder = new Track.Builder();
         for (double tau = 0; zero_s + tau * (1 + rate) < (size - 4) * STEP_S; tau += 1 / rate_Hz) {
@@ -264,7 +284,9 @@ final class SyntheticRide {
                 builder.set(Channel.YAW_RATE, 0.93 * turn_dps + 0.2 + 0.5 * random.nextGaussian())
                         .set(
                                 Channel.HEADING,
-                                ((Math.toDegrees(at(heading_rad, t_s)) - 11 + random.nextGaussian())
+                                ((Math.toDegrees(at(heading_rad, t_s))
+                                                                + compass_deg
+                                                                + random.nextGaussian())
                                                         % 360
                                                 + 360)
                                         % 360);
@@ -276,6 +298,15 @@ final class SyntheticRide {
 
     /** A recorder of yaw rate and pressure height, which lags by half a second, without heading. */
     Track turnRecorder(double rate_Hz, double zero_s, long seed) {
+        return turnRecorder(rate_Hz, zero_s, false, seed);
+    }
+
+    /** The same with a heading. */
+    Track headingRecorder(double rate_Hz, double zero_s, long seed) {
+        return turnRecorder(rate_Hz, zero_s, true, seed);
+    }
+
+    private Track turnRecorder(double rate_Hz, double zero_s, boolean heading, long seed) {
         Random random = new Random(seed);
         Track.Builder builder = new Track.Builder();
         for (double tau = 1; zero_s + tau < (size - 4) * STEP_S; tau += 1 / rate_Hz) {
@@ -288,6 +319,10 @@ final class SyntheticRide {
                     .set(
                             Channel.YAW_RATE,
                             Math.toDegrees(turn_radps) + 0.3 * random.nextGaussian());
+            if (heading) {
+                double heading_deg = Math.toDegrees(at(heading_rad, t_s)) % 360;
+                builder.set(Channel.HEADING, heading_deg + 0.3 * random.nextGaussian());
+            }
         }
         return builder.build(
                 Optional.empty(), HeightDatum.UNKNOWN, LogReport.whole("systems.csv", "csv"));
