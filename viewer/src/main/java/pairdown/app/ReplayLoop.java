@@ -227,7 +227,7 @@ final class ReplayLoop implements AutoCloseable {
             Diorama shown = diorama.get();
             shown.leaveCorner(
                     desk.panels().cornerWidth(theme, desk.state()),
-                    desk.panels().cornerHeight(theme, desk.state(), shown.moment()));
+                    desk.panels().cornerHeight(theme, desk.state(), shown.moment(), part));
             drawScene(shown, part, height_px, elapsed_s);
         }
         context.endScene();

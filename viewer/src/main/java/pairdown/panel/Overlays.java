@@ -236,15 +236,15 @@ final class Overlays {
     /**
      * Over the scene and nothing else: read-out and side panel stay to be read.
      *
-     * @param free what the read-out leaves of the scene
+     * @param corner what the read-out takes of its width
      */
-    void paintMessages(Desk desk, Rect free) {
+    void paintMessages(Desk desk, Rect scene, float corner) {
         float gap = sheet.sizes().gap();
         float least = Math.min(whole.width() - 2 * gap, sheet.sizes().mm(LEAST_MESSAGE_MM));
-        float room = Math.max(least, free.width() - 2 * gap);
+        float room = Math.max(least, scene.width() - corner - 2 * gap);
         float width = Math.min(room, sheet.sizes().mm(MESSAGE_MM));
-        float x = Math.min(free.x() + gap, whole.width() - width - gap);
-        paintMessages(desk, x, free.y() + gap, width);
+        float x = Math.min(scene.x() + corner + gap, whole.width() - width - gap);
+        paintMessages(desk, x, scene.y() + gap, width);
     }
 
     private void paintMessages(Desk desk, float x, float top, float width) {

@@ -40,6 +40,9 @@ public final class Panels {
                     PanelKind.LIMITS,
                     PanelKind.TAIL);
 
+    /** A scene lower than this has no room for the whole read-out (mm). */
+    private static final float LOW_SCENE_MM = 75;
+
     /** A panel that follows with fewer rows than these is not worth beginning. */
     private static final int LEAST_MORE_ROWS = 3;
 
@@ -106,14 +109,16 @@ public final class Panels {
     }
 
     /** How far it reaches down from the upper edge. */
-    public float cornerHeight(Theme theme, Desk desk, Moment moment) {
+    public float cornerHeight(Theme theme, Desk desk, Moment moment, Rect scene) {
         return hasReadout(desk)
-                ? Readout.height(theme.sizes(), board.get(), desk, moment, isSplit())
+                ? Readout.height(theme.sizes(), board.get(), desk, moment, isShort(theme, scene))
                 : 0;
     }
 
-    private boolean isSplit() {
-        return view.isPresent() && view.get().second().isPresent();
+    /** Beside two views, and under a low scene, the whole of it would hide what it is about. */
+    private boolean isShort(Theme theme, Rect scene) {
+        boolean split = view.isPresent() && view.get().second().isPresent();
+        return split || scene.height() < theme.sizes().mm(LOW_SCENE_MM);
     }
 
     private boolean hasReadout(Desk desk) {
@@ -186,7 +191,7 @@ public final class Panels {
         rail(f, desk);
         Rect scene = f.layout.scene();
         if (!desk.settings().hasBigFigures()) {
-            Readout.paint(f.sheet, shown, desk, moment, scene, isSplit());
+            Readout.paint(f.sheet, shown, desk, moment, scene, isShort(f.theme, scene));
         }
     }
 
@@ -318,12 +323,7 @@ public final class Panels {
         if (board.isEmpty() || desk.isStarting()) {
             overlays.paintMessages(desk);
         } else {
-            float corner = cornerWidth(f.theme, desk);
-            Rect scene = f.layout.scene();
-            overlays.paintMessages(
-                    desk,
-                    new Rect(
-                            scene.x() + corner, scene.y(), scene.width() - corner, scene.height()));
+            overlays.paintMessages(desk, f.layout.scene(), cornerWidth(f.theme, desk));
         }
     }
 }

@@ -2,10 +2,12 @@ package pairdown.theme;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Gives participants the palette's colours so that one whose name is a colour has that colour: a
@@ -75,14 +77,26 @@ final class NamedColours {
         for (String name : names) {
             byName.add(giving.suiting(name, isDark));
         }
-        List<Integer> given = new ArrayList<>();
-        for (Optional<Integer> place : byName) {
-            given.add(colours.get(place.orElseGet(giving::next)));
+        while (byName.size() < colours.size()) {
+            byName.add(Optional.empty());
         }
-        while (given.size() < colours.size()) {
-            given.add(colours.get(giving.next()));
+        for (int i = 0; i < byName.size(); i++) {
+            if (byName.get(i).isEmpty()) {
+                byName.set(i, Optional.of(giving.next(ofTheSameShape(byName, i))));
+            }
         }
-        return given;
+        return byName.stream().map(place -> colours.get(place.orElseThrow())).toList();
+    }
+
+    /** Two of one shape must not have one colour as well: nothing would tell them apart. */
+    private static Set<Integer> ofTheSameShape(List<Optional<Integer>> places, int number) {
+        Set<Integer> there = new HashSet<>();
+        for (int i = 0; i < places.size(); i++) {
+            if (Marker.of(i) == Marker.of(number)) {
+                places.get(i).ifPresent(there::add);
+            }
+        }
+        return there;
     }
 
     private Optional<Integer> suiting(String name, boolean isDark) {
@@ -103,13 +117,15 @@ final class NamedColours {
     }
 
     /** The next free place; when all are taken, round again. */
-    private int next() {
-        for (int place = 0; place < taken.length; place++) {
-            if (!taken[place]) {
-                return take(place);
+    private int next(Set<Integer> other) {
+        for (int round = 0; round < 2; round++) {
+            for (int place = 0; place < taken.length; place++) {
+                if (!taken[place] && !other.contains(place)) {
+                    return take(place);
+                }
             }
+            Arrays.fill(taken, false);
         }
-        Arrays.fill(taken, false);
         return take(0);
     }
 

@@ -121,13 +121,26 @@ class ReadoutTest {
     void besideTwoViewsItLeavesTheFirstRoom() {
         Shown shown = new Shown(new SyntheticDebrief().build());
         shown.draw();
-        float alone = panels.cornerHeight(THEME, desk, shown.moment);
+        Rect scene = panels.scene(WIDTH, HEIGHT, THEME, desk.settings());
+        float alone = panels.cornerHeight(THEME, desk, shown.moment, scene);
         shown.view.toggleSplit();
         shown.draw();
-        float beside = panels.cornerHeight(THEME, desk, shown.moment);
+        float beside = panels.cornerHeight(THEME, desk, shown.moment, scene);
         assertTrue(beside < 0.65f * alone, beside + " of " + alone);
-        Rect scene = panels.scene(WIDTH, HEIGHT, THEME, desk.settings());
         assertTrue(beside < scene.height() / 3, beside + " of " + scene.height());
+    }
+
+    /** Most strips open at 1366×768 leave the scene a hand's breadth. */
+    @Test
+    void soItDoesInALowScene() {
+        Shown shown = new Shown(new SyntheticDebrief().build());
+        shown.draw();
+        assertTrue(operator.apply(Command.of(Action.STRIPS)));
+        shown.draw();
+        Rect scene = panels.scene(WIDTH, HEIGHT, THEME, desk.settings());
+        assertTrue(scene.height() < HEIGHT / 3f, "strips took " + scene.height());
+        float height = panels.cornerHeight(THEME, desk, shown.moment, scene);
+        assertTrue(height < 0.7f * scene.height(), height + " of " + scene.height());
     }
 
     /** What can't be told is no "not matched". */

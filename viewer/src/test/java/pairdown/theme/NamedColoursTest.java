@@ -2,9 +2,11 @@ package pairdown.theme;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -64,5 +66,24 @@ class NamedColoursTest {
         assertNotEquals(
                 Palette.LIGHT.participant(6),
                 Palette.LIGHT.forNames(List.of("white")).participant(0));
+    }
+
+    /** Eight shapes and eight colours: none of a large crowd is another's double. */
+    @Test
+    void noTwoOfACrowdShareColourAndShape() {
+        List<String> names =
+                List.of(
+                        "lead", "ship", "blue", "amber", "green", "white", "violet", "red", "teal",
+                        "grey", "lime", "rose", "sand", "plum", "kim", "lee", "max", "noa", "ola",
+                        "pia", "rio", "sam", "tom", "uma", "vic", "wim", "xia", "yan", "zoe", "ann",
+                        "bob", "cas", "dan", "eve", "fay", "gus", "hal", "ida", "jan", "kit");
+        for (Palette palette : List.of(Palette.LIGHT, Palette.DARK)) {
+            Palette given = palette.forNames(names);
+            Set<String> seen = new HashSet<>();
+            for (int i = 0; i < names.size(); i++) {
+                String look = Marker.of(i) + " " + given.participant(i);
+                assertTrue(seen.add(look), names.get(i) + " is a double: " + look);
+            }
+        }
     }
 }
