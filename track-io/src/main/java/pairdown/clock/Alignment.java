@@ -359,7 +359,33 @@ final class Alignment {
                         + ")";
             }
         }
-        return "no ride shared with another log: the clock could not be tested";
+        Optional<Mover> jumper = mover(i).filter(m -> m.role().isJumper());
+        return ties.stream()
+                .filter(t -> jumper.isPresent() && ranDuring(jumper.get(), t))
+                .findFirst()
+                .map(
+                        t ->
+                                "no ride shared with another log, though "
+                                        + t.first.name()
+                                        + " and "
+                                        + t.second.name()
+                                        + " share one: a log of another flight? its clock could not"
+                                        + " be tested")
+                .orElse("no ride shared with another log: the clock could not be tested");
+    }
+
+    /** Whether a log ran while two others rode together, long enough to show that it was aboard. */
+    private boolean ranDuring(Mover m, Tie tie) {
+        double shift_s = tie.second.base_s() + tie.second.hypothesis_s();
+        double together_s =
+                tie.ride.spans().stream()
+                        .mapToDouble(
+                                s ->
+                                        Math.min(m.end_s(), s.end_s() + shift_s)
+                                                - Math.max(m.start_s(), s.start_s() + shift_s))
+                        .filter(s -> s > 0)
+                        .sum();
+        return m.isAbsolute() && together_s >= settings.minimumRide_s();
     }
 
     private List<SharedRide> sharedRides(List<ClockResult> results, TimeAxis axis) {

@@ -23,8 +23,8 @@ package pairdown.clock;
  *     signal does not know (common practice, no published source)
  * @param latencySigma_s by how much satellite receivers differ in how late they are, where no
  *     shared ride tests it (common practice, no published source)
- * @param commonLatency_s how late they all are: 0 to 0.4 s is usual (common practice, no published
- *     source), and UTC as they tell it is not corrected for it
+ * @param commonLatency_s how late they all are in the mean: each is late by 0 to 0.4 s, usually
+ *     (common practice, no published source), and UTC as they tell it is not corrected for it
  * @param markSigma_s how well a person pins a clock
  * @param kernel_s width of the smoothing that both logs get alike before they are compared
  */
@@ -47,7 +47,7 @@ public record ClockSettings(
         double kernel_s) {
     public static final ClockSettings DEFAULTS =
             new ClockSettings(
-                    60, 5, 8, 0.6, 50, 1.5, 0.1, 0.1, 0.2, 200e-6, 30e-6, 0.5, 0.1, 0.15, 0.2, 1);
+                    60, 5, 8, 0.6, 50, 1.5, 0.1, 0.1, 0.2, 200e-6, 30e-6, 0.5, 0.1, 0.2, 0.2, 1);
 
     public ClockSettings {
         if (!(minimumRide_s > 0 && kernel_s > 0 && seat_m >= 0)) {

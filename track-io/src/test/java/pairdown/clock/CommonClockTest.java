@@ -324,6 +324,21 @@ class CommonClockTest {
     }
 
     @Test
+    void aJumpersLogThatRodeWithNobodyWhileOthersDidIsAskedAfter() {
+        SyntheticRide other = SyntheticRide.ship(12, 560, s -> s > 80).passenger(0.4, 350, 420);
+        LoadedLog amber = load("amber", Role.FLYER, other, Logger.csv(5, 0, 3));
+        List<ClockResult> r =
+                CommonClock.align(
+                                List.of(REFERENCE, blue(Logger.csv(5, 0, 5)), amber),
+                                ClockSettings.DEFAULTS)
+                        .results();
+        assertTrue(
+                r.get(2).warnings().toString().contains("a log of another flight?"),
+                r.get(2)::toString);
+        assertTrue(r.get(1).warnings().isEmpty(), r.get(1)::toString);
+    }
+
+    @Test
     void twoLoggersThatChangedSidesAreNoticed() {
         SyntheticRide ship = SyntheticRide.ship(11, 560, s -> s > 80);
         SyntheticRide blue = ship.passenger(0.4, 350, 420);
