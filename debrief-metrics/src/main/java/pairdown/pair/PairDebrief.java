@@ -56,49 +56,4 @@ public record PairDebrief(
         closureExceedances = List.copyOf(closureExceedances);
         refusals = List.copyOf(refusals);
     }
-
-    /** A pair without the figures that only an analysis of its motion gives. */
-    public PairDebrief(
-            String lead,
-            String flyer,
-            Optional<String> slot,
-            Optional<LeverArm> slotArm,
-            Axes axes,
-            Optional<Approach> closest,
-            Optional<Approach> leastGap,
-            Optional<Approach> anchoredClosest,
-            Matched matched,
-            Optional<GateHeld> gateHeld,
-            Optional<OnTarget> onTarget,
-            List<Touch> touch,
-            List<ClosureExceedance> closureExceedances,
-            OptionalDouble heightLeftAtMatch_s,
-            OptionalDouble breakOff_s,
-            List<String> refusals,
-            PairSeries series) {
-        this(
-                lead,
-                flyer,
-                slot,
-                slotArm,
-                axes,
-                closest,
-                leastGap,
-                anchoredClosest,
-                matched,
-                gateHeld,
-                onTarget,
-                touch,
-                closureExceedances,
-                heightLeftAtMatch_s,
-                breakOff_s,
-                refusals,
-                series,
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty());
-    }
 }

@@ -306,7 +306,13 @@ public final class Crowd {
                 OptionalDouble.empty(),
                 OptionalDouble.of(opening_s()),
                 List.of(),
-                new PairSeries(exit_s(), 1 / RATE_HZ, n, columns));
+                new PairSeries(exit_s(), 1 / RATE_HZ, n, columns),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static void row(Map<Figure, float[]> columns, int i, double[] own, double[] of) {

@@ -391,7 +391,13 @@ public final class SyntheticDebrief {
                 OptionalDouble.empty(),
                 OptionalDouble.of(OPENING_S),
                 List.of(),
-                new PairSeries(EXIT_S, 0.1, n, columns));
+                new PairSeries(EXIT_S, 0.1, n, columns),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** From a flyer to its slot in the lead's body axes (m). */

@@ -112,7 +112,13 @@ class BoardPageTest {
                 p.heightLeftAtMatch_s(),
                 p.breakOff_s(),
                 p.refusals(),
-                p.series());
+                p.series(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static Finding separation(int a, int b) {
