@@ -7,35 +7,17 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import pairdown.attempt.MatchedSettings;
 
-/**
- * What a pair's data may be asked, and in words why not the rest. The grades and what each allows
- * are common practice, without a published source.
- */
+/** What a pair's data may be asked, and in words why not the rest. */
 final class DataLimits {
-    /** Slower than one fix a second, less jitter, nothing of a pair can be told. */
-    private static final double SLOWEST_HZ = 0.95;
-
-    /** From here on gates, overshoots and locks show. */
-    private static final double FAST_HZ = 4.5;
-
-    /** One fix a second without velocity: no closing limit is judged nearer than this (m). */
-    private static final double POSITION_ONLY_LIMIT_M = 50;
-
-    /** Least gate that is judged at one fix a second with and without velocity (m). */
-    private static final double SLOW_GATE_M = 8;
-
-    private static final double POSITION_ONLY_GATE_M = 15;
-
-    /** Two are slow against each other up to this multiple of the tolerances. */
-    private static final double SLOW_TOLERANCES = 3;
-
     private final PairInput input;
+    private final PairSettings.Grades grades;
     private final double rate_Hz;
     private final List<String> withoutVelocity = new ArrayList<>();
     private final List<String> withoutVertical = new ArrayList<>();
 
-    DataLimits(PairInput input) {
+    DataLimits(PairInput input, PairSettings.Grades grades) {
         this.input = input;
+        this.grades = grades;
         this.rate_Hz = Math.min(input.lead().grade().rate_Hz(), input.flyer().grade().rate_Hz());
         for (PairMember m : List.of(input.lead(), input.flyer())) {
             if (!m.grade().levelVelocity()) {
@@ -47,7 +29,7 @@ final class DataLimits {
     }
 
     boolean isSlow() {
-        return rate_Hz < FAST_HZ;
+        return rate_Hz < grades.fast_Hz();
     }
 
     private boolean isPositionOnly() {
@@ -64,24 +46,25 @@ final class DataLimits {
     }
 
     boolean allowsGate(double gate_m) {
-        return !isSlow() || gate_m >= (isPositionOnly() ? POSITION_ONLY_GATE_M : SLOW_GATE_M);
+        return !isSlow()
+                || gate_m >= (isPositionOnly() ? grades.positionOnlyGate_m() : grades.slowGate_m());
     }
 
     /** The gap from which on the closing limit is judged (m). */
     double closingLimitFrom_m() {
-        return isSlow() && isPositionOnly() ? POSITION_ONLY_LIMIT_M : 0;
+        return isSlow() && isPositionOnly() ? grades.positionOnlyLimit_m() : 0;
     }
 
-    double dwell_s(PairSettings settings) {
+    double dwell_s() {
         double wanted_s = input.matched().dwell_s();
-        return isSlow() ? Math.max(wanted_s, settings.match().slowDwell_s()) : wanted_s;
+        return isSlow() ? Math.max(wanted_s, grades.slowDwell_s()) : wanted_s;
     }
 
     /** Everything refused or weakened, one line each. */
-    List<String> words(PairSettings settings) {
+    List<String> words() {
         List<String> words = new ArrayList<>();
         String pair = input.lead().id() + "–" + input.flyer().id();
-        if (rate_Hz < SLOWEST_HZ) {
+        if (rate_Hz < grades.slowest_Hz()) {
             words.add(
                     pair
                             + ": pair figures need a fix a second from both logs; the slower has one"
@@ -99,12 +82,12 @@ final class DataLimits {
             words.add("the log of " + id + " has no vertical speed: its sink is from heights");
         }
         if (isSlow()) {
-            addSlow(words, pair, settings);
+            addSlow(words, pair);
         }
         return words;
     }
 
-    private void addSlow(List<String> words, String pair, PairSettings settings) {
+    private void addSlow(List<String> words, String pair) {
         String at = " at " + number(rate_Hz) + " Hz";
         if (isPositionOnly()) {
             words.add(
@@ -112,7 +95,7 @@ final class DataLimits {
             words.add(
                     pair
                             + ": the closing limit is not judged under "
-                            + number(POSITION_ONLY_LIMIT_M)
+                            + number(grades.positionOnlyLimit_m())
                             + " m without velocity"
                             + at);
         } else {
@@ -122,8 +105,8 @@ final class DataLimits {
                             + at
                             + ": nothing is graded above possible; 5 are needed");
         }
-        if (dwell_s(settings) > input.matched().dwell_s()) {
-            words.add(pair + ": a match must hold for " + number(dwell_s(settings)) + " s" + at);
+        if (dwell_s() > input.matched().dwell_s()) {
+            words.add(pair + ": a match must hold for " + number(dwell_s()) + " s" + at);
         }
         OptionalDouble gate_m = input.gate_m();
         if (gate_m.isPresent() && !allowsGate(gate_m.getAsDouble())) {
@@ -142,28 +125,29 @@ final class DataLimits {
      * does to its velocity is larger, and matters to no match.
      */
     static List<String> tooFine(
-            PairRows rows, MatchRates rates, PairInput input, PairSettings.Match settings) {
+            PairRows rows, MatchRates rates, PairInput input, PairSettings settings) {
         List<String> words = new ArrayList<>();
         MatchedSettings tolerance = input.matched();
+        double slowTolerances = settings.grades().slowTolerances();
         boolean[] slow = new boolean[rows.size];
         for (int i = 0; i < rows.size; i++) {
             slow[i] =
-                    rates.level_mps[i] < SLOW_TOLERANCES * tolerance.horizontal_mps()
+                    rates.level_mps[i] < slowTolerances * tolerance.horizontal_mps()
                             && Math.abs(rates.vertical_mps[i])
-                                    < SLOW_TOLERANCES * tolerance.vertical_mps();
+                                    < slowTolerances * tolerance.vertical_mps();
         }
         addTooFine(
                 words,
                 "horizontal",
                 tolerance.horizontal_mps(),
                 sigma_mps(rows.levelSigma_mps, slow),
-                settings);
+                settings.match());
         addTooFine(
                 words,
                 "vertical",
                 tolerance.vertical_mps(),
                 sigma_mps(rows.verticalSigma_mps, slow),
-                settings);
+                settings.match());
         return words;
     }
 

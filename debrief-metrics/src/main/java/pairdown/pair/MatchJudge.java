@@ -33,7 +33,7 @@ final class MatchJudge {
     }
 
     Matched judge() {
-        List<String> tooFine = DataLimits.tooFine(rows, rates, input, settings.match());
+        List<String> tooFine = DataLimits.tooFine(rows, rates, input, settings);
         if (!tooFine.isEmpty()) {
             return refused(tooFine);
         }

@@ -22,9 +22,9 @@ public final class PairAnalysis {
         this.input = input;
         this.settings = settings;
         this.flight = Flight.of(input);
-        this.data = new DataLimits(input);
+        this.data = new DataLimits(input, settings.grades());
         refusals.addAll(flight.notes());
-        refusals.addAll(data.words(settings));
+        refusals.addAll(data.words());
     }
 
     /** The pair, judged by the default settings. */
@@ -42,7 +42,7 @@ public final class PairAnalysis {
         PairRows rows = PairRows.of(input, motion, flight.span(), settings);
         noteAxes(motion.axes());
         noteHoles(rows);
-        MatchJudge judge = new MatchJudge(input, rows, data.dwell_s(settings), settings);
+        MatchJudge judge = new MatchJudge(input, rows, data.dwell_s(), settings);
         Matched matched =
                 data.allowsMatching()
                         ? judge.judge()

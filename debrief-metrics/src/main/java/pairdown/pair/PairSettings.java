@@ -44,6 +44,7 @@ public record PairSettings(
         double bearingLine_deg,
         double settled_s,
         Match match,
+        Grades grades,
         Contact touch) {
 
     public static final PairSettings DEFAULT =
@@ -64,6 +65,7 @@ public record PairSettings(
                     135,
                     8,
                     Match.DEFAULT,
+                    Grades.DEFAULT,
                     Contact.DEFAULT);
 
     /**
@@ -74,16 +76,38 @@ public record PairSettings(
      * @param smoothing_s rates are averaged over this, centred; at most 1 s by definition
      * @param turn_s the lead's turn rate is averaged over this, centred
      * @param leastSigmas a tolerance under this many sigmas of the data is refused
-     * @param slowDwell_s least dwell where a log shows whole seconds only
      */
     public record Match(
             double leaveFactor,
             double bridge_s,
             double smoothing_s,
             double turn_s,
-            double leastSigmas,
-            double slowDwell_s) {
-        public static final Match DEFAULT = new Match(1.5, 0.5, 0.9, 2, 3, 4);
+            double leastSigmas) {
+        public static final Match DEFAULT = new Match(1.5, 0.5, 0.9, 2, 3);
+    }
+
+    /**
+     * What logs of each grade may be asked (common practice, no published source).
+     *
+     * @param slowest_Hz slower than one fix a second, less jitter, nothing of a pair can be told
+     * @param fast_Hz from here on, five fixes a second less jitter, all may be asked
+     * @param slowDwell_s least dwell of a match under that rate
+     * @param slowGate_m least gate that is judged under it with the receivers' velocities …
+     * @param positionOnlyGate_m … and with positions alone
+     * @param positionOnlyLimit_m with positions alone under it, no closing limit is judged nearer
+     *     than this
+     * @param slowTolerances two are slow against each other up to this multiple of the tolerances:
+     *     there it is asked whether the tolerances are too fine
+     */
+    public record Grades(
+            double slowest_Hz,
+            double fast_Hz,
+            double slowDwell_s,
+            double slowGate_m,
+            double positionOnlyGate_m,
+            double positionOnlyLimit_m,
+            double slowTolerances) {
+        public static final Grades DEFAULT = new Grades(0.95, 4.5, 4, 8, 15, 50, 3);
     }
 
     /**
