@@ -20,6 +20,8 @@ import pairdown.track.Series;
  * do show is already beyond it.
  */
 public final class LimitCheck {
+    private static final String DATA_END = "the data end before the flyer leaves the lead";
+
     private final LimitInput input;
     private final SafetySettings settings;
     private final List<Finding> findings = new ArrayList<>();
@@ -49,32 +51,52 @@ public final class LimitCheck {
         return List.copyOf(check.findings);
     }
 
-    /** Judged at the flyer's height where it leaves its last match, or its closest approach. */
+    /**
+     * Judged at the flyer's height where it leaves its last match, or its closest approach. A flyer
+     * still matched where the data end leaves lower yet, so one already under its limit has gone
+     * through it; one that opens in its match leaves there.
+     */
     private void breakOff(BreakOff limit, PairDebrief pair) {
         Verdict verdict = new Verdict("breakOffHeight", pair.flyer(), limit.height_m(), "m");
-        Optional<Body> flyer = input.body(pair.flyer());
-        OptionalDouble at_s = pair.leaving_s();
         if (!pair.matched().refusals().isEmpty()) {
             findings.add(verdict.cannotTell("these data can't tell when the flyer was matched"));
             return;
         }
+        Optional<Body> flyer = input.body(pair.flyer());
+        OptionalDouble at_s = pair.leaving_s().isPresent() ? pair.leaving_s() : lastMatched_s(pair);
         if (flyer.isEmpty()
                 || at_s.isEmpty()
                 || !flyer.get().trajectory().covers(at_s.getAsDouble())) {
-            findings.add(verdict.cannotTell("the data end before the flyer leaves the lead"));
+            findings.add(verdict.cannotTell(DATA_END));
             return;
         }
-        double t_s = at_s.getAsDouble();
-        State state = flyer.get().trajectory().at(t_s);
+        Finding finding = breakOff(verdict, limit, flyer.get(), at_s.getAsDouble());
+        boolean left = pair.leaving_s().isPresent() || opensAt(flyer.get(), at_s.getAsDouble());
+        findings.add(
+                left || finding.outcome() == Outcome.EXCEEDED
+                        ? finding
+                        : verdict.cannotTell(DATA_END));
+    }
+
+    private static OptionalDouble lastMatched_s(PairDebrief pair) {
+        return pair.matched().windows().stream().mapToDouble(w -> w.span().end_s()).max();
+    }
+
+    private boolean opensAt(Body flyer, double t_s) {
+        return flyer.opening_s().isPresent()
+                && flyer.opening_s().getAsDouble() - t_s <= settings.hole_s();
+    }
+
+    private Finding breakOff(Verdict verdict, BreakOff limit, Body flyer, double t_s) {
+        State state = flyer.trajectory().at(t_s);
         double ellipsoid_m = input.frame().toGeodetic(state.position_m()).height_m();
         double value_m = BreakOffHeight.inDatum_m(ellipsoid_m, limit, input.undulation_m());
-        findings.add(
-                verdict.judged(
-                        t_s,
-                        value_m,
-                        state.positionSigma_m().z(),
-                        limit.height_m() - value_m,
-                        settings.sigmas()));
+        return verdict.judged(
+                t_s,
+                value_m,
+                state.positionSigma_m().z(),
+                limit.height_m() - value_m,
+                settings.sigmas());
     }
 
     private void airspeed(double limit_mps) {

@@ -214,21 +214,41 @@ class LimitCheckTest {
         assertEquals(2056, breakOff(2100, BreakOff.Datum.AGL, 400).value().orElseThrow(), 1.5);
     }
 
-    @Test
-    void aMatchThatTheDataEndCannotBeTold() {
-        PairDebrief pair =
-                PairAnalysis.analyse(Scene.input(at(Vec3.ZERO), at(new Vec3(-20, 0, 0))));
+    /** Matched to the end, {@code END_S} at 17.8 m/s below 3000 m. */
+    private static Finding breakOffOfOneMatchedToTheEnd(double limit_m, OptionalDouble opening_s) {
+        KnownMotion flyer = at(new Vec3(-20, 0, 0));
+        PairDebrief pair = PairAnalysis.analyse(Scene.input(at(Vec3.ZERO), flyer));
         Limits limits =
                 limits(
-                        Optional.of(new BreakOff(2000, BreakOff.Datum.MSL, 0)),
+                        Optional.of(new BreakOff(limit_m, BreakOff.Datum.ELLIPSOID, 0)),
                         OptionalDouble.empty(),
                         OptionalDouble.empty());
-        Finding f =
-                only(
-                        check(limits, List.of(flyer("blue", at(Vec3.ZERO))), List.of(pair)),
-                        "breakOffHeight");
+        Body body = new Body("blue", Role.FLYER, flyer, 0, OptionalDouble.of(0), opening_s);
+        return only(check(limits, List.of(body), List.of(pair)), "breakOffHeight");
+    }
+
+    private static final double HEIGHT_AT_END_M = 3000 - 17.8 * END_S;
+
+    @Test
+    void aMatchThatTheDataEndCannotBeTold() {
+        Finding f = breakOffOfOneMatchedToTheEnd(HEIGHT_AT_END_M - 100, OptionalDouble.empty());
         assertEquals(Outcome.CANNOT_TELL, f.outcome());
         assertTrue(f.reason().orElseThrow().contains("data end"), f::toString);
+    }
+
+    /** Wherever it left, it was lower still. */
+    @Test
+    void aFlyerStillMatchedUnderItsLimitHasGoneThroughItThoughTheDataEnd() {
+        Finding f = breakOffOfOneMatchedToTheEnd(HEIGHT_AT_END_M + 100, OptionalDouble.empty());
+        assertEquals(Outcome.EXCEEDED, f.outcome());
+        assertEquals(HEIGHT_AT_END_M, f.value().orElseThrow(), 10);
+    }
+
+    @Test
+    void aFlyerThatOpensInItsMatchLeavesThere() {
+        Finding f = breakOffOfOneMatchedToTheEnd(HEIGHT_AT_END_M - 100, OptionalDouble.of(END_S));
+        assertEquals(Outcome.CLEAR, f.outcome());
+        assertEquals(HEIGHT_AT_END_M, f.value().orElseThrow(), 10);
     }
 
     /** The logs go on to the end: it is the matching that positions alone don't tell. */
