@@ -17,7 +17,7 @@ import pairdown.track.UnusableInputException;
 /**
  * Guesses who took part from the logs alone: each log is one participant named by its file's stem,
  * except that a log without positions (systems) goes to the participant whose stem its own begins
- * with. Every guess is said in the attempt's notes.
+ * with, and that copies of one file are one log. Every guess is said in the attempt's notes.
  */
 final class AttemptGuess {
     private record Candidate(Path path, String stem, Track track) {
@@ -47,6 +47,7 @@ final class AttemptGuess {
     private void readLogs(List<Path> files) throws UnusableInputException {
         for (Path file : files) {
             try {
+                FileCopies.refuse(file, files);
                 logs.add(new Candidate(file, stem(file), LogFiles.read(file, Optional.empty())));
             } catch (UnusableInputException e) {
                 notes.add("not used: " + e.getMessage());

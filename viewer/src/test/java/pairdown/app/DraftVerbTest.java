@@ -52,6 +52,24 @@ class DraftVerbTest {
         assertFalse(drafted.has("limits"), "nor limits");
     }
 
+    @Test
+    void aCopyOfALogIsNotASecondPerson() throws Exception {
+        copyTheSamplesLogs();
+        int logs = AttemptFolder.open(folder).participants().size();
+        Path log =
+                folder.resolve(
+                        AttemptFolder.open(folder).participants().get(0).logs().get(0).file());
+        String name = log.getFileName().toString();
+        Files.copy(log, folder.resolve(name + "~"));
+        Files.copy(log, folder.resolve("Copy of " + name));
+        Said said = Said.by("draft", folder);
+        assertEquals(ExitStatus.DONE, said.status(), said.err());
+        assertTrue(
+                said.err().contains("not used: Copy of " + name + ": is a copy of " + name),
+                said.err());
+        assertEquals(logs, AttemptFolder.open(folder).participants().size(), said.err());
+    }
+
     private static String role(String role, JsonNode attempt) {
         for (JsonNode participant : attempt.get("participants")) {
             if (participant.get("role").asText().equals(role)) {

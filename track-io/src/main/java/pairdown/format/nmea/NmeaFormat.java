@@ -33,9 +33,12 @@ public final class NmeaFormat implements TrackFormat {
         return any(head, (found, sentence) -> found == Sentence.Found.SOUND);
     }
 
-    /** Whether there are sentences whose checksums do not fit. */
+    /** Whether there are sentences of positions or times whose checksums do not fit. */
     public static boolean hasDamagedSentences(byte[] head) {
-        return any(head, (found, sentence) -> found == Sentence.Found.DAMAGED);
+        return any(
+                head,
+                (found, sentence) ->
+                        found == Sentence.Found.DAMAGED && NmeaReader.isUsed(sentence.type()));
     }
 
     private static boolean any(byte[] head, BiPredicate<Sentence.Found, Sentence> wanted) {
