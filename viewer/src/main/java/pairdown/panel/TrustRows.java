@@ -76,12 +76,14 @@ final class TrustRows {
         List<String> warnings = new ArrayList<>(log.warnings());
         clock.ifPresent(c -> warnings.addAll(c.warnings()));
         height.ifPresent(h -> warnings.addAll(h.warnings()));
+        List<String> said = new ArrayList<>(told.of(warnings));
+        told.lost(log.skipped()).ifPresent(said::add);
         return Row.about(
                         recording.indexOf(log.participant()).orElse(-1),
                         log.participant() + " · " + log.file(),
                         verdict(log, clock, warnings))
                 .with(cells)
-                .saying(told.of(warnings));
+                .saying(said);
     }
 
     private String verdict(LogQuality log, Optional<ClockResult> clock, List<String> warnings) {

@@ -59,7 +59,14 @@ final class TrustPart {
                 clock.map(this::clock).orElse(Figures.MISSING),
                 height.map(this::height).orElse(Figures.MISSING),
                 lost(q),
-                new Translation(words).of(warnings.stream().distinct().toList()));
+                said(q, warnings));
+    }
+
+    private List<String> said(LogQuality q, List<String> warnings) {
+        Translation told = new Translation(words);
+        List<String> said = new ArrayList<>(told.of(warnings.stream().distinct().toList()));
+        told.lost(q.skipped()).ifPresent(said::add);
+        return said;
     }
 
     private String clock(ClockResult c) {

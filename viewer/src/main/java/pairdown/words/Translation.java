@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import pairdown.track.Skipped;
 
 /**
  * Puts sentences of results into the reader's language. What reads logs and measures knows no
@@ -86,6 +87,20 @@ public final class Translation {
                                         english.contains(b)
                                                 && Arrays.stream(english.split(b, -1))
                                                         .allMatch(Translation::knows));
+    }
+
+    /** The first record of a log that was not used, and why; empty where all were. */
+    public Optional<String> lost(List<Skipped> skipped) {
+        return skipped.stream()
+                .findFirst()
+                .map(
+                        first ->
+                                first.line() > 0
+                                        ? words.get(
+                                                "lost.line",
+                                                String.valueOf(first.line()),
+                                                of(first.reason()))
+                                        : words.get("lost.record", of(first.reason())));
     }
 
     /** The sentence in the reader's language, its numbers with the sign that print has. */

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import pairdown.track.Skipped;
 
 class TranslationTest {
     private static final Translation ENGLISH = new Translation(Words.of(Locale.ENGLISH));
@@ -83,5 +85,31 @@ class TranslationTest {
                         .distinct()
                         .count();
         assertEquals(words.keys().stream().filter(k -> k.startsWith("said.")).count(), texts);
+    }
+
+    /** What was lost is told with its line, in the reader's words. */
+    @Test
+    void theFirstRecordLostIsTold() {
+        assertEquals(
+                "line 812 is not used: latitude 95.2 is outside ±90",
+                ENGLISH.lost(
+                                List.of(
+                                        new Skipped(812, "latitude 95.2 is outside ±90"),
+                                        new Skipped(813, "no fix")))
+                        .orElseThrow());
+        assertEquals(
+                "a record is not used: no fix",
+                ENGLISH.lost(List.of(new Skipped(0, "no fix"))).orElseThrow());
+        assertTrue(ENGLISH.lost(List.of()).isEmpty());
+        for (String reason :
+                new String[] {
+                    "duplicate of an earlier record",
+                    "position held since line 40 while moving",
+                    "checksum does not fit: '$GPRMC,1'",
+                    "half a position: no latitude",
+                    "height_m 99999 can't be"
+                }) {
+            assertTrue(Translation.knows(reason), reason);
+        }
     }
 }
