@@ -1,12 +1,10 @@
 package pairdown.air;
 
 import pairdown.geodesy.LocalFrame;
+import pairdown.geodesy.Wgs84;
 
 /** Heights above the ellipsoid of places in a local frame. */
 final class Heights {
-    /** Mean radius of the Earth, for how far the ground falls away from a level plane. */
-    private static final double EARTH_RADIUS_M = 6_371_000;
-
     private Heights() {}
 
     /**
@@ -16,6 +14,6 @@ final class Heights {
     static double ellipsoid_m(LocalFrame frame, double[] values) {
         double level2 = values[0] * values[0] + values[1] * values[1];
         double origin_m = frame.origin().height_m();
-        return origin_m + values[2] + level2 / (2 * (EARTH_RADIUS_M + origin_m + values[2]));
+        return origin_m + values[2] + level2 / (2 * (Wgs84.MEAN_RADIUS_M + origin_m + values[2]));
     }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.LocalFrame;
+import pairdown.geodesy.Wgs84;
 import pairdown.height.AlignedLog;
 import pairdown.track.Channel;
 import pairdown.track.UnusableInputException;
@@ -17,12 +18,6 @@ import pairdown.vector.Vec3;
  * from the heights, and no vertical velocity is claimed.
  */
 final class FixReader {
-    /** Metres of north per degree, near enough to turn a rounding step into metres. */
-    private static final double METRES_PER_DEGREE = 111_132;
-
-    /** Mean radius of the Earth, to turn distances into tilts. */
-    private static final double EARTH_RADIUS_M = 6_371_000;
-
     private static final double MOVING_MPS = 1;
     private static final double FASTEST_MPS = 350;
     private static final int LEADERS = 4;
@@ -196,8 +191,8 @@ final class FixReader {
      * 1e-5 of the velocity 20 km out.
      */
     private Vec3 turn(Vec3 v, int i) {
-        double east = position[0][i] / EARTH_RADIUS_M;
-        double north = position[1][i] / EARTH_RADIUS_M;
+        double east = position[0][i] / Wgs84.MEAN_RADIUS_M;
+        double north = position[1][i] / Wgs84.MEAN_RADIUS_M;
         double turn = east * Math.tan(Math.toRadians(frame.origin().latitude_deg()));
         return new Vec3(
                 v.x() - turn * v.y() + east * v.z(),
@@ -206,7 +201,7 @@ final class FixReader {
     }
 
     private float[][] positionVariances(ReceiverNoise noise) {
-        double level2 = square(Quantisation.sigma(degreeStep() * METRES_PER_DEGREE));
+        double level2 = square(Quantisation.sigma(degreeStep() * Wgs84.MEAN_DEGREE_M));
         double vertical2 =
                 square(
                         Quantisation.sigma(

@@ -1,6 +1,7 @@
 package pairdown.motion;
 
 import java.util.Arrays;
+import pairdown.stats.Robust;
 import pairdown.track.Track;
 
 /**
@@ -18,9 +19,6 @@ final class WholeSeconds {
 
     /** Fewer steps than this tell nothing. */
     private static final int LEAST_STEPS = 30;
-
-    /** Median size of a standard normal deviate. */
-    private static final double MEDIAN_DEVIATE = 0.6745;
 
     private WholeSeconds() {}
 
@@ -63,7 +61,7 @@ final class WholeSeconds {
             return uniform_s;
         }
         Arrays.sort(size_s, 0, n);
-        return Math.min(uniform_s, size_s[n / 2] / MEDIAN_DEVIATE / Math.sqrt(6));
+        return Math.min(uniform_s, size_s[n / 2] * Robust.MAD_TO_SIGMA / Math.sqrt(6));
     }
 
     private static double rate(double[] time_s, double[] x, int i) {

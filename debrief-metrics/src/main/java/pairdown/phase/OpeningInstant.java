@@ -8,6 +8,7 @@ import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
+import pairdown.stats.Robust;
 import pairdown.units.Estimate;
 
 /**
@@ -62,9 +63,6 @@ final class OpeningInstant {
     private static final double NOISE_WINDOW_S = 15;
 
     private static final int LEAST_NOISE_SAMPLES = 8;
-
-    /** Median size of a standard normal deviate. */
-    private static final double MEDIAN_DEVIATE = 0.6745;
 
     /**
      * What the law of the pull leaves (s), where the pull is seen by velocities of the receiver's
@@ -238,7 +236,7 @@ final class OpeningInstant {
                         .toArray();
         return size_m.length < LEAST_NOISE_SAMPLES
                 ? 0
-                : size_m[size_m.length / 2] / MEDIAN_DEVIATE / Math.sqrt(20);
+                : size_m[size_m.length / 2] * Robust.MAD_TO_SIGMA / Math.sqrt(20);
     }
 
     /** Mean of max(0, τ)ⁿ/n! over {@code blur_s} about {@code tau}; n is 2 or 3. */

@@ -1,6 +1,7 @@
 package pairdown.attempt;
 
 import java.util.Locale;
+import pairdown.geodesy.Wgs84;
 import pairdown.track.Channel;
 import pairdown.track.Track;
 
@@ -23,7 +24,6 @@ record MotionTraits(
         boolean fliesLikeAircraft) {
     private static final double STEP_S = 10;
     private static final double STEEP_MPS = 10;
-    private static final double METRES_A_DEGREE = 111_195;
 
     static MotionTraits of(String stem, Track track) {
         int steep = 0;
@@ -88,6 +88,6 @@ record MotionTraits(
                                         - track.value(Channel.LONGITUDE, a),
                                 360)
                         * Math.cos(Math.toRadians(lat_deg));
-        return Math.hypot(north, east) * METRES_A_DEGREE;
+        return Math.hypot(north, east) * Wgs84.MEAN_DEGREE_M;
     }
 }

@@ -18,6 +18,12 @@ public final class Wgs84 {
     /** First eccentricity squared. */
     public static final double E2 = F * (2 - F);
 
+    /** Mean radius (2a + b)/3 (m): R₁ of the IUGG, for what a sphere is near enough to. */
+    public static final double MEAN_RADIUS_M = (2 * A_M + B_M) / 3;
+
+    /** Length of a degree of a great circle on the sphere of that radius (m). */
+    public static final double MEAN_DEGREE_M = Math.toRadians(MEAN_RADIUS_M);
+
     private static final double E4 = E2 * E2;
 
     private Wgs84() {}

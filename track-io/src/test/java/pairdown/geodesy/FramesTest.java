@@ -25,6 +25,13 @@ class FramesTest {
         assertEquals(6356752.314245, Wgs84.B_M, 1e-6);
     }
 
+    /** H. Moritz, Geodetic Reference System 1980: R₁ = 6371008.7714 m, from memory. */
+    @Test
+    void theMeanRadiusIsThePublishedOne() {
+        assertEquals(6371008.7714, Wgs84.MEAN_RADIUS_M, 1e-3);
+        assertEquals(111195.08, Wgs84.MEAN_DEGREE_M, 1e-2);
+    }
+
     /**
      * GeographicLib 2.1.2 {@code CartConvert -p 6} and PROJ 9.1.1 {@code cct +proj=cart}, which
      * agree.

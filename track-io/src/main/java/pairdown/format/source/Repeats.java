@@ -2,6 +2,7 @@ package pairdown.format.source;
 
 import java.util.Arrays;
 import java.util.List;
+import pairdown.geodesy.Wgs84;
 import pairdown.track.Channel;
 
 /**
@@ -10,9 +11,6 @@ import pairdown.track.Channel;
  */
 final class Repeats {
     private static final double NS_PER_S = 1e9;
-
-    /** Mean metres in a degree of arc of a great circle; only sizes of jumps are judged with it. */
-    private static final double M_PER_DEG = 111_195;
 
     /** A greater share of held rows is no accident: rows come faster than fixes. */
     private static final double MANY = 0.4;
@@ -165,10 +163,11 @@ final class Repeats {
     private double speed_mps(int a, int b) {
         double dt_s = (rows.time_ns(b) - rows.time_ns(a)) / NS_PER_S;
         double north_m =
-                (rows.get(Channel.LATITUDE, b) - rows.get(Channel.LATITUDE, a)) * M_PER_DEG;
+                (rows.get(Channel.LATITUDE, b) - rows.get(Channel.LATITUDE, a))
+                        * Wgs84.MEAN_DEGREE_M;
         double east_m =
                 (rows.get(Channel.LONGITUDE, b) - rows.get(Channel.LONGITUDE, a))
-                        * M_PER_DEG
+                        * Wgs84.MEAN_DEGREE_M
                         * Math.cos(Math.toRadians(rows.get(Channel.LATITUDE, a)));
         return dt_s > 0 ? Math.hypot(north_m, east_m) / dt_s : 0;
     }
