@@ -12,12 +12,13 @@ import pairdown.attempt.AirSettings;
  * One robust least-squares fit of all that is known of the wind.
  *
  * <p>Unknowns: the wind (east, north) at the middle of every layer, linear in between; each arc's
- * airspeed at its ends, linear in between; each heading run's scale and heading error. Rows: |v −
- * w| = Va over arcs; v − w = (1 + s + iφ) · air velocity over heading runs; w = typed wind;
- * neighbours alike within the shear; an arc's airspeed alike at both ends. Gauss–Newton with Huber
- * weights, the arcs' circles as start. Errors last {@code wanderTime_s}, so each row's weight is
- * cut by how many rows share one error; the inverse of the normal matrix is then an honest
- * covariance.
+ * airspeed at its ends, linear in between; each heading run's scale and heading error; the mean
+ * change from layer to layer, which layers that no turn was flown in go on with. Rows: |v − w| = Va
+ * over arcs; v − w = (1 + s + iφ) · air velocity over heading runs; w = typed wind; neighbours
+ * apart by the mean change, within the shear; an arc's airspeed alike at both ends. Gauss–Newton
+ * with Huber weights, the arcs' circles as start. Errors last {@code wanderTime_s}, so each row's
+ * weight is cut by how many rows share one error; the inverse of the normal matrix is then an
+ * honest covariance.
  */
 final class WindFit {
     private static final int ITERATIONS = 12;
@@ -54,7 +55,7 @@ final class WindFit {
         double[] range = heights();
         this.bottom_m = Math.floor(range[0] / settings.layer_m()) * settings.layer_m();
         this.layers = (int) Math.max(1, Math.ceil((range[1] - bottom_m) / settings.layer_m()));
-        this.x = new double[2 * layers + 2 * arcs.size() + 2 * runs.size()];
+        this.x = new double[2 * layers + 2 * arcs.size() + 2 * runs.size() + 2];
         this.normal = MatrixUtils.createRealIdentityMatrix(x.length);
         this.right = MatrixUtils.createRealVector(new double[x.length]);
         solve();
@@ -114,12 +115,25 @@ final class WindFit {
         return 2 * layers + 2 * arcs.size() + 2 * i;
     }
 
+    private int meanShearAt(int axis) {
+        return runAt(runs.size()) + axis;
+    }
+
     private void addPriors() {
         for (int i = 0; i < 2 * layers; i++) {
             add(-x[i], ANY_WIND_MPS, new int[] {i}, new double[] {1});
         }
         for (int i = 0; i + 2 < 2 * layers; i++) {
-            add(x[i] - x[i + 2], settings.shear_mps(), new int[] {i, i + 2}, new double[] {-1, 1});
+            int mean = meanShearAt(i % 2);
+            add(
+                    x[i] + x[mean] - x[i + 2],
+                    settings.shear_mps(),
+                    new int[] {i, i + 2, mean},
+                    new double[] {-1, 1, -1});
+        }
+        for (int axis = 0; axis < 2; axis++) {
+            int mean = meanShearAt(axis);
+            add(-x[mean], settings.shear_mps(), new int[] {mean}, new double[] {1});
         }
         for (int i = 0; i < arcs.size(); i++) {
             int a = arcAt(i);

@@ -11,7 +11,7 @@ package pairdown.air;
  * @param speedWander_mps how far a steady machine's airspeed wanders, gusts included
  * @param wanderTime_s for how long it stays off
  * @param speedDrift_mps how far a machine's chosen speed drifts in a minute
- * @param shear_mps change of the wind from one layer to the next
+ * @param shear_mps change of the wind from one layer to the next, in the mean of all and beside it
  * @param headingScale scale error of a logged airspeed, and heading error (rad): one sigma each
  * @param slip_mps wander across the heading (sideslip) of an aircraft
  * @param typed_mps error of a typed wind per axis

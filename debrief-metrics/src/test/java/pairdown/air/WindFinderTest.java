@@ -24,6 +24,21 @@ class WindFinderTest {
     }
 
     @Test
+    void whereNoTurnWasFlownTheWindGoesOnChangingAsInTheMean() throws Exception {
+        double squares = 0;
+        for (int seed = 1; seed <= 5; seed++) {
+            Wind.Layer lowest = new WindStudy(6, 45).add(seed).layers().get(0);
+            Vec3 truth = WindStudy.wind(lowest.middle_m());
+            double off_mps =
+                    Math.hypot(
+                            lowest.towardEast_mps() - truth.x(),
+                            lowest.towardNorth_mps() - truth.y());
+            squares += off_mps * off_mps / 5;
+        }
+        assertTrue(Math.sqrt(squares) < 1, "root mean square " + Math.sqrt(squares));
+    }
+
+    @Test
     void aStraightClimbIsRefusedInWords() throws Exception {
         Wind wind = new WindStudy(0.1).add(1);
         assertFalse(wind.isKnown());

@@ -40,8 +40,16 @@ final class WindStudy {
     /** Straight, or with so many degrees of turn a second. */
     private final double turn_dps;
 
+    /** Straight on for so long first. */
+    private final double straight_s;
+
     WindStudy(double turn_dps) {
+        this(turn_dps, 0);
+    }
+
+    WindStudy(double turn_dps, double straight_s) {
         this.turn_dps = turn_dps;
+        this.straight_s = straight_s;
     }
 
     static Vec3 wind(double height_m) {
@@ -72,7 +80,7 @@ final class WindStudy {
             trueCas[i] = AIR.calibrated_mps(air.plus(new Vec3(0, 0, CLIMB_MPS)).norm(), height_m);
             log.fix(t, p.plus(noise(random, 0.3))).velocity(v.plus(noise(random, 0.1)));
             p = p.plus(v.times(DT));
-            heading += Math.toRadians(turn_dps) * DT;
+            heading += t < straight_s ? 0 : Math.toRadians(turn_dps) * DT;
         }
         Trajectory trajectory = smooth(log);
         Wind wind = find(trajectory, n);
