@@ -3,8 +3,10 @@ package pairdown.tail;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import pairdown.atmosphere.Atmosphere;
 import pairdown.motion.Trajectory;
+import pairdown.stats.Robust;
 import pairdown.track.Channel;
 import pairdown.track.Series;
 
@@ -21,6 +23,8 @@ import pairdown.track.Series;
  * @param sinePath sink over true airspeed
  * @param acceleration_mps2 along the path through the air: by the track, which a gust does not put
  *     off as it does an airspeed; else the slope of true airspeed
+ * @param verticalAir_mps one sigma of rising and sinking air, by the gusts that the logged airspeed
+ *     felt and the track did not; where they can't be told, the settings' usual one
  * @param notes what was assumed and what is missing
  */
 // Columns of the package's own working, never handed out: copies would cost more than they guard.
@@ -32,7 +36,19 @@ record AirData(
         double[] sink_mps,
         double[] sinePath,
         double[] acceleration_mps2,
+        double verticalAir_mps,
         List<String> notes) {
+    /** Gusts are told by how an airspeed changes over this long. */
+    private static final double GUST_APART_S = 10;
+
+    /** The length of gusts above 2,000 ft: 1,750 ft (MIL-F-8785C). */
+    private static final double GUST_M = 533;
+
+    /** The calmest and the roughest air that is believed. */
+    private static final double CALMEST_MPS = 0.3;
+
+    private static final double ROUGHEST_MPS = 4;
+
     static AirData of(TailInput input, Signals signals) {
         List<String> notes = new ArrayList<>();
         Grid grid = signals.grid();
@@ -41,6 +57,7 @@ record AirData(
         double[] rootDensity = rootDensityRatio(input, signals, notes);
         double[] calibrated = calibrated(input, signals, rootDensity, notes);
         double[] truly = truly(input, grid, calibrated, rootDensity, notes);
+        double[] still = truly.clone();
         LoggedAirspeed.correction(input, signals, calibrated, notes)
                 .ifPresent(
                         factor -> {
@@ -62,7 +79,40 @@ record AirData(
                         .trajectory()
                         .map(t -> line.value(alongPath(t, grid, sine)))
                         .orElseGet(() -> line.slope(truly));
-        return new AirData(smoothCalibrated, pressure, smoothTrue, sink, sine, acceleration, notes);
+        double verticalAir_mps =
+                gusts_mps(smoothTrue, line.value(still), grid)
+                        .orElse(input.settings().force().verticalAir_mps());
+        return new AirData(
+                smoothCalibrated,
+                pressure,
+                smoothTrue,
+                sink,
+                sine,
+                acceleration,
+                verticalAir_mps,
+                notes);
+    }
+
+    /**
+     * One sigma of the gusts along the path: of what one airspeed felt and the other did not, by
+     * its change over a time, of which a Dryden gust's is 2σ²(1 − e^(−time/correlation time)).
+     * Above 2,000 ft gusts are as large in every direction (MIL-F-8785C). Empty where the two
+     * airspeeds are one.
+     */
+    private static OptionalDouble gusts_mps(double[] felt_mps, double[] still_mps, Grid grid) {
+        int apart = grid.steps(GUST_APART_S);
+        double[] changes = Signals.nothing(felt_mps.length);
+        for (int i = apart; i < changes.length; i++) {
+            changes[i] = felt_mps[i] - still_mps[i] - felt_mps[i - apart] + still_mps[i - apart];
+        }
+        double lasts_s = GUST_M / Robust.median(still_mps).orElse(Double.NaN);
+        double share = 2 * (1 - Math.exp(-GUST_APART_S / lasts_s));
+        OptionalDouble sigma = Robust.sigma(changes);
+        if (sigma.isEmpty() || !(sigma.getAsDouble() > 0)) {
+            return OptionalDouble.empty();
+        }
+        double gust_mps = sigma.getAsDouble() / Math.sqrt(share);
+        return OptionalDouble.of(Math.max(CALMEST_MPS, Math.min(ROUGHEST_MPS, gust_mps)));
     }
 
     /** Acceleration of the track along a path that points down by the path angle. */

@@ -33,6 +33,12 @@ record ForceBalance(
     /** A flap further than this from any met at idle has another drag. */
     private static final double FLAP_REACH_DEG = 6;
 
+    /**
+     * The rougher the air, the less is known of the wind, and with it of the airspeed in reverse,
+     * by this for every m/s of gusts (common practice, no published source).
+     */
+    private static final double AIRSPEED_PER_GUST = 0.4;
+
     static ForceBalance of(TailInput input, Signals signals, AirData air) {
         int n = signals.grid().size();
         double[] share = new double[n];
@@ -139,10 +145,13 @@ record ForceBalance(
             boolean massKnown = input.aircraft().mass_kg().isPresent();
             double massSigma = massKnown ? settings.massSigma() : settings.usualMassSigma();
             double whole_m2 = weight_N / air.dynamicPressure_Pa()[i];
-            double speed = settings.airspeedSigma_mps() / air.calibrated_mps()[i];
+            double speed =
+                    Math.hypot(
+                                    settings.airspeedSigma_mps(),
+                                    AIRSPEED_PER_GUST * air.verticalAir_mps())
+                            / air.calibrated_mps()[i];
             double rising =
-                    Math.hypot(settings.sinkSigma_mps(), settings.verticalAir_mps())
-                            / air.true_mps()[i];
+                    Math.hypot(settings.sinkSigma_mps(), air.verticalAir_mps()) / air.true_mps()[i];
             double lift = idle.mean().getEntry(IdleDrag.TERMS - 1, 0) * lift_m2(i) * lift_m2(i);
             double balance = Math.hypot(whole_m2 * rising, whole_m2 * massSigma * share[i]);
             double airspeed = (3 * whole_m2 * share[i] - 4 * lift) * speed;

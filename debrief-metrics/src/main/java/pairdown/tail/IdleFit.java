@@ -42,7 +42,7 @@ final class IdleFit {
             List<Sample> samples = new ArrayList<>();
             int every = signals.grid().steps(SPACING_S);
             for (int i = run.from(); i <= run.to(); i += every) {
-                sample(i, signals, air, share, weight_N, settings.force()).ifPresent(samples::add);
+                sample(i, signals, air, share, weight_N).ifPresent(samples::add);
                 if (samples.size() == LONGEST) {
                     all = all.and(evidence(samples, settings.force()));
                     samples.clear();
@@ -56,12 +56,7 @@ final class IdleFit {
     }
 
     private static Optional<Sample> sample(
-            int i,
-            Signals signals,
-            AirData air,
-            double[] share,
-            double weight_N,
-            TailSettings.Force force) {
+            int i, Signals signals, AirData air, double[] share, double weight_N) {
         double q_Pa = air.dynamicPressure_Pa()[i];
         double area_m2 = weight_N * share[i] / q_Pa;
         double sine = air.sinePath()[i];
@@ -73,7 +68,7 @@ final class IdleFit {
                                 signals.column(Channel.FLAP)[i],
                                 weight_N * Math.sqrt(1 - sine * sine) / q_Pa,
                                 air.calibrated_mps()[i],
-                                weight_N / q_Pa * force.verticalAir_mps() / air.true_mps()[i]))
+                                weight_N / q_Pa * air.verticalAir_mps() / air.true_mps()[i]))
                 : Optional.empty();
     }
 

@@ -48,8 +48,8 @@ public record TailSettings(
      * @param idleSettle_s after the lever comes to idle, torque and blade need this long
      * @param leastIdle_s less time at idle in all gives no baseline
      * @param leastIdleSink_mps a slower sink at idle is a flare, a roll or not yet a descent
-     * @param verticalAir_mps rising and sinking air that the balance takes for drag and power, one
-     *     sigma between light and moderate (MIL-F-8785C)
+     * @param verticalAir_mps rising and sinking air that the balance takes for drag and power where
+     *     the gusts can't be told from the log, one sigma between light and moderate (MIL-F-8785C)
      * @param verticalAir_s for how long: gusts of 530 m at 45 to 65 m/s
      * @param reverseErrorShare how far reverse may put a logged airspeed off: pick-ups near the
      *     wake

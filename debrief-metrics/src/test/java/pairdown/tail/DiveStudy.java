@@ -2,6 +2,7 @@ package pairdown.tail;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pairdown.debrief.Debrief;
 import pairdown.demo.SimulatedAttempt;
 import pairdown.demo.truth.TrueTail;
@@ -52,22 +53,28 @@ final class DiveStudy {
         TailControl tail = debrief.tailControl().orElseThrow();
         score.add("seed " + seed, tail, MadeDives.episodes(made, debrief));
         double ahead_s = MadeDives.ahead_s(made, debrief);
+        Optional<Series> sigma = tail.figure(TailFigures.RETARDING_COEFFICIENT_SIGMA);
         tail.figure(TailFigures.RETARDING_COEFFICIENT)
-                .ifPresent(s -> coefficient(score, s, truth, ahead_s));
+                .ifPresent(s -> coefficient(score, s, sigma, truth, ahead_s));
     }
 
     /**
      * Error of Tc′ as a share, median over all of the dive in which it was more than a half. The
      * truth is all of the propeller's braking, the analysis's Tc′ what goes beyond idle.
      */
-    private static void coefficient(TailScore score, Series found, Truth truth, double ahead_s) {
+    private static void coefficient(
+            TailScore score, Series found, Optional<Series> sigma, Truth truth, double ahead_s) {
         TrueTail tail = truth.tail().orElseThrow();
         List<Double> share = new ArrayList<>();
         for (int i = 0; i < tail.diving().length; i += 50) {
             double true_s = truth.body("lead").motion().time_s(i);
             if (tail.diving()[i] && tail.coefficient()[i] > 0.5) {
                 double beyondIdle = tail.coefficient()[i] - IDLE_COEFFICIENT;
-                share.add(found.at(true_s + ahead_s) / beyondIdle - 1);
+                double error = found.at(true_s + ahead_s) - beyondIdle;
+                share.add(error / beyondIdle);
+                sigma.map(s -> error / s.at(true_s + ahead_s))
+                        .filter(Double::isFinite)
+                        .ifPresent(score.coefficientShare::add);
             }
         }
         if (!share.isEmpty()) {

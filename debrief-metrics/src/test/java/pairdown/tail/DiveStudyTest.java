@@ -32,6 +32,11 @@ class DiveStudyTest {
     }
 
     @Test
+    void theBrakingLiesWithinItsPlusAndMinus() {
+        assertTrue(score.coefficientWithin(2) >= 0.8, score::toString);
+    }
+
+    @Test
     void theirStartsAndTheMovesBeforeThemAreKnown() {
         assertTrue(score.onset_s() <= 1, score::toString);
         assertTrue(score.onsetWithinTwoSigma() >= 0.5, score::toString);

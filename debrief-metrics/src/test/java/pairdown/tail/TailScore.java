@@ -31,6 +31,7 @@ final class TailScore {
     final List<Double> lag_s = new ArrayList<>();
     final List<Double> trueLag_s = new ArrayList<>();
     final List<Double> coefficient = new ArrayList<>();
+    final List<Double> coefficientShare = new ArrayList<>();
     final List<String> misses = new ArrayList<>();
 
     void add(String flight, TailControl tail, List<TrueEpisode> truth) {
@@ -138,6 +139,12 @@ final class TailScore {
         return median(lag_s) - median(trueLag_s);
     }
 
+    /** Share of all of Tc′ within so many stated sigmas. */
+    double coefficientWithin(double sigmas) {
+        return coefficientShare.stream().filter(e -> Math.abs(e) <= sigmas).count()
+                / (double) coefficientShare.size();
+    }
+
     double coefficientError() {
         return quantile(coefficient, 0.5);
     }
@@ -186,7 +193,12 @@ final class TailScore {
                         "median lag %.2f s, true %.2f s, of %d%n",
                         median(lag_s), median(trueLag_s), lag_s.size())
                 + say(
-                        "Tc' median error %.3f of %d, greatest %.3f%n",
-                        coefficientError(), coefficient.size(), quantile(coefficient, 1));
+                        "Tc' median error %.3f of %d, greatest %.3f; within 1 sigma %.2f, 2 sigma"
+                                + " %.2f%n",
+                        coefficientError(),
+                        coefficient.size(),
+                        quantile(coefficient, 1),
+                        coefficientWithin(1),
+                        coefficientWithin(2));
     }
 }
