@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import pairdown.attempt.Mark;
 import pairdown.debrief.Debrief;
+import pairdown.pair.GateHeld;
 import pairdown.pair.PairDebrief;
 import pairdown.replay.SyntheticDebrief;
 import pairdown.safety.Finding;
@@ -25,10 +26,31 @@ import pairdown.words.Words;
 class BoardPageTest {
     private static final Words WORDS = Words.of(Locale.ENGLISH);
 
+    /** As it is without a slot. */
+    private static final GateHeld UNTOLD =
+            new GateHeld(
+                    30,
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    0,
+                    OptionalDouble.empty(),
+                    0,
+                    GateHeld.Verdict.NO_DATA);
+
     @ParameterizedTest
     @ValueSource(ints = {0, 1, 3, 4, 14, 40})
     void howeverManyFlewTheBoardIsOneSheet(int flyers) throws Exception {
-        Debrief debrief = withFlyers(flyers);
+        checkOneSheet(withFlyers(flyers, true), flyers);
+    }
+
+    /** Their lines say more: whose gap is none, and what can't be told. */
+    @ParameterizedTest
+    @ValueSource(ints = {3, 12, 14, 40})
+    void soItIsWithoutSlots(int flyers) throws Exception {
+        checkOneSheet(withFlyers(flyers, false), flyers);
+    }
+
+    private static void checkOneSheet(Debrief debrief, int flyers) throws Exception {
         String page = Report.html(debrief, notes(), Units.MILES, WORDS, new Drawn());
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         ReportPdf.write(boardOf(page), bytes);
@@ -66,12 +88,12 @@ class BoardPageTest {
     }
 
     /** The made-up attempt with its flyers again and again, and a finding for each two of them. */
-    private static Debrief withFlyers(int flyers) {
+    private static Debrief withFlyers(int flyers, boolean slots) {
         Debrief two = new SyntheticDebrief().build();
         List<PairDebrief> pairs = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < flyers; i++) {
-            pairs.add(named("flyer" + i, two.pairs().get(i % 2)));
+            pairs.add(named("flyer" + i, two.pairs().get(i % 2), slots));
             for (int k = 0; k < i; k++) {
                 findings.add(separation(i, k));
             }
@@ -94,18 +116,18 @@ class BoardPageTest {
                 two.notes());
     }
 
-    private static PairDebrief named(String flyer, PairDebrief p) {
+    private static PairDebrief named(String flyer, PairDebrief p, boolean slots) {
         return new PairDebrief(
                 p.lead(),
                 flyer,
-                p.slot(),
-                p.slotArm(),
+                p.slot().filter(s -> slots),
+                p.slotArm().filter(s -> slots),
                 p.axes(),
                 p.closest(),
                 p.leastGap(),
                 p.anchoredClosest(),
                 p.matched(),
-                p.gateHeld(),
+                slots ? p.gateHeld() : Optional.of(UNTOLD),
                 p.onTarget(),
                 p.touch(),
                 p.closureExceedances(),
