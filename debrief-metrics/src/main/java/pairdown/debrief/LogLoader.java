@@ -1,5 +1,6 @@
 package pairdown.debrief;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +27,7 @@ record LogLoader(List<LoadedLog> loaded, List<LogQuality> unusable) {
                         .flatMap(p -> p.logs().stream().map(ref -> new Source(p, ref)))
                         .toList()
                         .parallelStream()
-                        .map(LogLoader::readOne)
+                        .map(source -> readOne(attempt.folder(), source))
                         .toList();
         List<LoadedLog> loaded = new ArrayList<>();
         outcomes.forEach(o -> o.log().ifPresent(loaded::add));
@@ -41,18 +42,19 @@ record LogLoader(List<LoadedLog> loaded, List<LogQuality> unusable) {
 
     private record Source(Participant participant, LogRef ref) {}
 
-    private static Outcome readOne(Source source) {
+    private static Outcome readOne(Path folder, Source source) {
         try {
             Track track = LogFiles.read(source.ref().path(), source.ref().columns());
             return new Outcome(
                     Optional.of(new LoadedLog(source.participant(), source.ref(), track)),
                     Optional.empty());
         } catch (UnusableInputException e) {
-            return new Outcome(Optional.empty(), Optional.of(notRead(source, e)));
+            return new Outcome(
+                    Optional.empty(), Optional.of(notRead(source, e.messageFor(folder, ""))));
         }
     }
 
-    private static LogQuality notRead(Source source, UnusableInputException e) {
+    private static LogQuality notRead(Source source, String why) {
         return new LogQuality(
                 source.participant().id(),
                 source.ref().file(),
@@ -64,6 +66,6 @@ record LogLoader(List<LoadedLog> loaded, List<LogQuality> unusable) {
                 List.of(),
                 0,
                 0,
-                List.of(String.valueOf(e.getMessage())));
+                List.of(why));
     }
 }

@@ -40,7 +40,7 @@ final class AttemptSource implements SeasonCache.Source {
                             .summarise(Debriefer.debrief(opened.get(), step -> {}), name)
                     : unusable(refused.orElse("can't be opened"));
         } catch (UnusableInputException e) {
-            return unusable(String.valueOf(e.getMessage()));
+            return unusable(e.messageFor(folder, name));
         } catch (RuntimeException e) {
             // A defect met in one attempt must not cost the team the other attempts of the day.
             return unusable("defect in Pairdown: " + e);
@@ -54,7 +54,7 @@ final class AttemptSource implements SeasonCache.Source {
         try {
             opened = Optional.of(AttemptFolder.open(folder));
         } catch (UnusableInputException e) {
-            refused = Optional.of(String.valueOf(e.getMessage()));
+            refused = Optional.of(e.messageFor(folder, name));
         } catch (RuntimeException e) {
             refused = Optional.of("defect in Pairdown: " + e);
         }

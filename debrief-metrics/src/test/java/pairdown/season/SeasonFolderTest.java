@@ -78,6 +78,16 @@ class SeasonFolderTest {
         assertTrue(attempt("day2/pictures").reason().orElseThrow().contains("no log"));
     }
 
+    /** Others read a season on other machines. */
+    @Test
+    void reasonsNameFilesByTheirPlaceInTheSeason() {
+        for (String name : List.of("day1/damaged", "day2/empty", "day2/pictures")) {
+            String reason = attempt(name).reason().orElseThrow();
+            assertTrue(reason.startsWith(name), reason);
+            assertFalse(reason.contains(folder.toString()), reason);
+        }
+    }
+
     @Test
     void anAttemptsSummaryIsWhatWasFlown() {
         for (FlownAttempt flown : List.of(WIDE, REPEAT, NEAR, FLAT)) {

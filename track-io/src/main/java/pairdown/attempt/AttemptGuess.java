@@ -50,7 +50,7 @@ final class AttemptGuess {
                 FileCopies.refuse(file, files);
                 logs.add(new Candidate(file, stem(file), LogFiles.read(file, Optional.empty())));
             } catch (UnusableInputException e) {
-                notes.add("not used: " + e.getMessage());
+                notes.add("not used: " + e.messageFor(folder, ""));
             }
         }
         if (logs.stream().noneMatch(Candidate::hasPositions)) {

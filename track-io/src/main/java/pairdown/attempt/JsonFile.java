@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import pairdown.format.source.Text;
 import pairdown.track.UnusableInputException;
 
 /**
@@ -82,7 +83,7 @@ public final class JsonFile {
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
             throw new UnusableInputException(
-                    "not valid JSON: " + e.getOriginalMessage(),
+                    "not valid JSON: " + Text.complaint(e),
                     path + ":" + line,
                     "mend the file there",
                     e);

@@ -1,6 +1,7 @@
 package pairdown.attempt;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,6 +54,19 @@ class AttemptFileTest {
     private String complaint(String json) {
         return String.valueOf(
                 assertThrows(UnusableInputException.class, () -> read(json)).getMessage());
+    }
+
+    @Test
+    void brokenJsonIsToldInTheParsersWordsWithoutItsOwnAffairs() {
+        for (String text : List.of("{\"participants\": [}", "{\"participants\": [")) {
+            String said =
+                    assertThrows(
+                                    UnusableInputException.class,
+                                    () -> JsonFile.parse(Path.of("attempt.json"), text))
+                            .getMessage();
+            assertTrue(said.startsWith("attempt.json:1: not valid JSON: "), said);
+            assertFalse(said.contains("Source") || said.contains("Feature"), said);
+        }
     }
 
     @Test

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import pairdown.format.source.Text;
 import pairdown.track.UnusableInputException;
 
 /**
@@ -78,7 +79,7 @@ record ColumnMap(
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
             throw new UnusableInputException(
-                    "is no JSON (" + e.getOriginalMessage() + ")",
+                    "is no JSON (" + Text.complaint(e) + ")",
                     file + ":" + Math.max(line, 1),
                     "mend the column map",
                     e);

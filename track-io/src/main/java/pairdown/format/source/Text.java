@@ -1,5 +1,6 @@
 package pairdown.format.source;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -30,6 +31,12 @@ public final class Text {
             out.append(Character.isISOControl(c) || c > 0x2fff ? '?' : c);
         }
         return out.append(text.length() > SHOWN ? "…'" : "'").toString();
+    }
+
+    /** What a JSON parser complains of, without its words on where that began. */
+    public static String complaint(JsonProcessingException e) {
+        return String.valueOf(e.getOriginalMessage())
+                .replaceAll("(?s) \\((?:for \\w+ starting|start marker) at .*", "");
     }
 
     /** A name as XML text or in an attribute. */
