@@ -60,10 +60,11 @@ class AttemptFileTest {
     void brokenJsonIsToldInTheParsersWordsWithoutItsOwnAffairs() {
         for (String text : List.of("{\"participants\": [}", "{\"participants\": [")) {
             String said =
-                    assertThrows(
-                                    UnusableInputException.class,
-                                    () -> JsonFile.parse(Path.of("attempt.json"), text))
-                            .getMessage();
+                    String.valueOf(
+                            assertThrows(
+                                            UnusableInputException.class,
+                                            () -> JsonFile.parse(Path.of("attempt.json"), text))
+                                    .getMessage());
             assertTrue(said.startsWith("attempt.json:1: not valid JSON: "), said);
             assertFalse(said.contains("Source") || said.contains("Feature"), said);
         }

@@ -201,22 +201,16 @@ public final class Rows {
         return order;
     }
 
-    /** Sorts by time, equals in file order, and says how many rows came late. */
+    /** Sorts by time, equals in file order, and says how many rows were out of it. */
     private int[] inOrder(int[] order) {
-        int late = 0;
         boolean sorted = true;
-        long latest = Long.MIN_VALUE;
-        for (int row : order) {
-            if (time_ns[row] < latest) {
-                late += aside.get(row) ? 0 : 1;
-                sorted = false;
-            } else {
-                latest = time_ns[row];
-            }
+        for (int i = 1; i < order.length && sorted; i++) {
+            sorted = time_ns[order[i - 1]] <= time_ns[order[i]];
         }
         if (sorted) {
             return order;
         }
+        int late = outOfOrder(order);
         if (late > 0) {
             notes.warn(
                     late
@@ -226,5 +220,35 @@ public final class Rows {
         Integer[] boxed = Arrays.stream(order).boxed().toArray(Integer[]::new);
         Arrays.sort(boxed, (a, b) -> Long.compare(time_ns[a], time_ns[b]));
         return Arrays.stream(boxed).mapToInt(Integer::intValue).toArray();
+    }
+
+    /**
+     * The fewest rows whose moving puts all in order, so that one row with a time to come does not
+     * make all after it late: what the longest run of rows in order, found by its ends (Fredman,
+     * "On computing the length of longest increasing subsequences", 1975), leaves over.
+     */
+    private int outOfOrder(int[] order) {
+        long[] ends_ns = new long[order.length];
+        int longest = 0;
+        int rows = 0;
+        for (int row : order) {
+            if (aside.get(row)) {
+                continue;
+            }
+            rows++;
+            int from = 0;
+            int to = longest;
+            while (from < to) {
+                int middle = (from + to) >>> 1;
+                if (ends_ns[middle] <= time_ns[row]) {
+                    from = middle + 1;
+                } else {
+                    to = middle;
+                }
+            }
+            ends_ns[from] = time_ns[row];
+            longest = Math.max(longest, from + 1);
+        }
+        return rows - longest;
     }
 }
