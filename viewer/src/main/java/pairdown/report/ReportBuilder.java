@@ -55,7 +55,7 @@ final class ReportBuilder {
         List<PairSection> pairSections = pairs.stream().map(PairPart::section).toList();
         return new ReportModel(
                 words.language(),
-                debrief.attempt().title().orElse(words.get("report.title")),
+                debrief.attempt().title().orElse(debrief.attempt().id()),
                 debrief.attempt().id(),
                 day,
                 Cautions.of(words),
