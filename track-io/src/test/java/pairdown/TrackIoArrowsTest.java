@@ -36,7 +36,7 @@ class TrackIoArrowsTest {
                 "atmosphere|atmosphere",
                 "geodesy|vector",
                 "track|geodesy time units vector",
-                "format.source|time track",
+                "format.source|geodesy time track",
                 "format.csv|format.source time track units",
                 "format.geojson|format.source time track",
                 "format.gpx|format.source time track",
@@ -45,7 +45,7 @@ class TrackIoArrowsTest {
                 "format.nmea|format.source time track units",
                 "format|format.csv format.geojson format.gpx format.igc format.kml format.nmea"
                         + " format.source track",
-                "attempt|format track units vector",
+                "attempt|format geodesy track units vector",
                 "clock|atmosphere attempt geodesy time track units vector",
                 "height|attempt clock geodesy time track units vector"
             })
