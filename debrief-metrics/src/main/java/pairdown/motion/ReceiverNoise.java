@@ -58,10 +58,6 @@ public record ReceiverNoise(
         return axis == 2 ? verticalVelocity_mps : levelVelocity_mps;
     }
 
-    double common_m(int axis) {
-        return axis == 2 ? verticalCommon_m : levelCommon_m;
-    }
-
     /** The same with all position errors times {@code factor}. */
     ReceiverNoise positionTimes(double factor) {
         return new ReceiverNoise(

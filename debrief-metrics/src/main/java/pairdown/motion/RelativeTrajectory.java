@@ -40,11 +40,6 @@ public final class RelativeTrajectory {
         return t_s >= start_s() && t_s <= end_s();
     }
 
-    /** Whether any anchor was used. */
-    public boolean hasAnchors() {
-        return correction.isPresent();
-    }
-
     /**
      * Mean squared misfit of the anchors per dimension against what smoother and anchors allow:
      * near 1 where they agree; far above where the anchors contradict the logs. Empty without

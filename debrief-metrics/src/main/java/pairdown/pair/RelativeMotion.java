@@ -66,11 +66,6 @@ public final class RelativeMotion {
         return sample(t_s).state(measured(t_s));
     }
 
-    /** Where the two come closest if neither changes its velocity; empty while they hold. */
-    public Optional<PredictedMiss> predictedMiss(double t_s) {
-        return sample(t_s).predictedMiss();
-    }
-
     /**
      * Where the flyer is seen from the lead; the bearing line leaves it on the slot's side, without
      * a slot on the flyer's. Empty under three sigma of range, and without axes.
@@ -132,6 +127,7 @@ public final class RelativeMotion {
             this.turnSigma_radps = level.map(LeadAxes.Turning::turnSigma_radps).orElse(0.0);
         }
 
+        /** Where the two come closest if neither changes its velocity; empty while they hold. */
         Optional<PredictedMiss> predictedMiss() {
             return PredictedMiss.of(
                     relative.offset_m(),

@@ -37,10 +37,6 @@ final class OffsetNetwork {
         ties.add(new Tie(first, second, lag_s, Math.max(LEAST_SIGMA_S, sigma_s)));
     }
 
-    List<Tie> tiesOf(int node) {
-        return ties.stream().filter(t -> t.first == node || t.second == node).toList();
-    }
-
     /** For each node the lowest node it is tied to, directly or through others. */
     int[] groups() {
         int[] group = new int[size];

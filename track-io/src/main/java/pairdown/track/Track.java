@@ -175,11 +175,6 @@ public final class Track {
         return new Track(epoch, datum, time_s, columns, other);
     }
 
-    /** The same columns with the datum decided by evidence. */
-    public Track withDatum(HeightDatum decided) {
-        return new Track(epoch, decided, time_s, columns, report);
-    }
-
     /**
      * Collects rows in file order; {@link #build} sorts them by time, keeping the order of equals.
      */
@@ -221,11 +216,6 @@ public final class Track {
 
         public int size() {
             return size;
-        }
-
-        /** Whether rows came in order of time so far. */
-        public boolean isSorted() {
-            return sorted;
         }
 
         /**

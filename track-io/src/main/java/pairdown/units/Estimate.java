@@ -16,9 +16,4 @@ public record Estimate(double value, double sigma) {
                             + sigma);
         }
     }
-
-    /** Whether this lies more than {@code k} of its own sigmas above {@code limit}. */
-    public boolean exceeds(double limit, double k) {
-        return value - limit > k * sigma;
-    }
 }

@@ -54,12 +54,6 @@ public final class Pass {
         glCullFace(GL_BACK);
     }
 
-    /** On top of everything. */
-    public static void onTop() {
-        translucent();
-        glDisable(GL_DEPTH_TEST);
-    }
-
     /** Leaves nothing set that flat drawing would stumble over. */
     public static void end() {
         glDepthMask(true);

@@ -284,11 +284,6 @@ public final class Window implements RenderContext {
         return new int[] {at[2], at[3]};
     }
 
-    /** Whether swapping waits for the display; off to time frames. */
-    public void waitForDisplay(boolean wait) {
-        glfwSwapInterval(wait ? 1 : 0);
-    }
-
     public void toggleFullScreen() {
         long monitor = glfwGetPrimaryMonitor();
         var mode = monitor == MemoryUtil.NULL ? null : glfwGetVideoMode(monitor);
@@ -321,14 +316,6 @@ public final class Window implements RenderContext {
         glfwGetWindowPos(handle, x, y);
         glfwGetWindowSize(handle, w, h);
         return new int[] {x[0], y[0], w[0], h[0]};
-    }
-
-    public void setClipboard(String text) {
-        glfwSetClipboardString(handle, text);
-    }
-
-    public Optional<String> clipboard() {
-        return Optional.ofNullable(glfwGetClipboardString(handle));
     }
 
     /** How many millimetres a pixel is high, where the display says; 0 where it does not. */

@@ -20,8 +20,6 @@ public final class HitAreas {
         BUTTON,
         /** Its value follows the pointer from one side to the other while dragged. */
         SLIDER,
-        /** The same from top to bottom. */
-        UPRIGHT_SLIDER,
         /** Takes presses so that nothing beneath gets them. */
         WALL
     }
@@ -64,11 +62,6 @@ public final class HitAreas {
     public void slider(
             float x, float y, float width, float height, Action action, double left, double right) {
         add(Kind.SLIDER, x, y, width, height, action, left, right);
-    }
-
-    public void uprightSlider(
-            float x, float y, float width, float height, Action action, double top, double bottom) {
-        add(Kind.UPRIGHT_SLIDER, x, y, width, height, action, top, bottom);
     }
 
     /** Nothing beneath this is pressed. */
@@ -145,8 +138,8 @@ public final class HitAreas {
         return layers[area % layers.length].actions[area / layers.length];
     }
 
-    /** The value of an area at a place; beyond its sides that of the side. */
-    public double value(int area, double x, double y) {
+    /** The value of an area at a place along it; beyond its sides that of the side. */
+    public double value(int area, double x) {
         Layer layer = layers[area % layers.length];
         int i = area / layers.length;
         double from = layer.values[2 * i];
@@ -155,7 +148,6 @@ public final class HitAreas {
                 switch (layer.kinds[i]) {
                     case BUTTON, WALL -> 0;
                     case SLIDER -> (x - layer.bounds[4 * i]) / layer.bounds[4 * i + 2];
-                    case UPRIGHT_SLIDER -> (y - layer.bounds[4 * i + 1]) / layer.bounds[4 * i + 3];
                 };
         return from + Math.max(0, Math.min(1, share)) * (to - from);
     }

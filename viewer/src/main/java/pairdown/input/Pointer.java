@@ -15,7 +15,6 @@ public final class Pointer {
     private boolean holding;
     private boolean panning;
     private Action held = Action.CANCEL;
-    private boolean upright;
     private float from;
     private float length = 1;
     private double first;
@@ -63,7 +62,7 @@ public final class Pointer {
     }
 
     private void follow(Consumer<Command> to) {
-        double share = ((upright ? y : x) - from) / length;
+        double share = (x - from) / length;
         if (panning) {
             to.accept(new Command(Action.PAN_STRIPS, first + (grabbed - share) * (last - first)));
         } else {
@@ -81,7 +80,7 @@ public final class Pointer {
         }
         switch (areas.kind(area)) {
             case BUTTON -> pressButton(button, areas, area, to);
-            case SLIDER, UPRIGHT_SLIDER -> grab(button, areas, area, to);
+            case SLIDER -> grab(button, areas, area, to);
             case WALL -> {}
         }
         return true;
@@ -90,7 +89,7 @@ public final class Pointer {
     private static void pressButton(
             WindowEvent.ButtonTurned button, HitAreas areas, int area, Consumer<Command> to) {
         if (button.button() == MouseButton.LEFT) {
-            to.accept(new Command(areas.action(area), areas.value(area, button.x(), button.y())));
+            to.accept(new Command(areas.action(area), areas.value(area, button.x())));
         }
     }
 
@@ -100,7 +99,7 @@ public final class Pointer {
         Held with = button.held();
         if (onStrip && with.control()) {
             Action cursor = with.shift() ? Action.CURSOR_B_AT : Action.CURSOR_A_AT;
-            to.accept(new Command(cursor, areas.value(area, x, y)));
+            to.accept(new Command(cursor, areas.value(area, x)));
             return;
         }
         panning = onStrip && (button.button() != MouseButton.LEFT || with.shift());
@@ -109,16 +108,11 @@ public final class Pointer {
         }
         holding = true;
         held = areas.action(area);
-        upright = areas.kind(area) == HitAreas.Kind.UPRIGHT_SLIDER;
-        from = upright ? areas.y(area) : areas.x(area);
-        length = upright ? areas.height(area) : areas.width(area);
-        first = areas.value(area, areas.x(area), areas.y(area));
-        last =
-                areas.value(
-                        area,
-                        areas.x(area) + areas.width(area),
-                        areas.y(area) + areas.height(area));
-        grabbed = ((upright ? y : x) - from) / length;
+        from = areas.x(area);
+        length = areas.width(area);
+        first = areas.value(area, from);
+        last = areas.value(area, from + length);
+        grabbed = (x - from) / length;
         if (!panning) {
             follow(to);
         }
@@ -138,7 +132,7 @@ public final class Pointer {
         }
         boolean up = scrolled.dy() > 0;
         if (areas.action(area) == Action.SEEK_ON_STRIP && !scrolled.held().shift()) {
-            double at = areas.value(area, scrolled.x(), scrolled.y());
+            double at = areas.value(area, scrolled.x());
             to.accept(new Command(up ? Action.ZOOM_STRIPS_AT : Action.UNZOOM_STRIPS_AT, at));
         } else if (areas.action(area) == Action.SEEK_ON_STRIP) {
             to.accept(Command.of(up ? Action.STRIPS_UP : Action.STRIPS_DOWN));

@@ -223,11 +223,9 @@ final class Overlays {
     }
 
     /**
-     * A question with what is typed, a notice, or what is going on: in the middle, a few at once.
-     *
-     * @param overStart whether the start panel is under them, whose cautions stay readable
+     * A question with what is typed, a notice, or what is going on, a few at once: over what the
+     * start panel leaves free, whose cautions stay readable.
      */
-    /** Over what the start panel leaves free. */
     void paintMessages(Desk desk) {
         float width = Math.min(whole.width() * 0.62f, sheet.sizes().mm(MESSAGE_MM));
         paintMessages(desk, (whole.width() - width) / 2, 0.56f * whole.height(), width);

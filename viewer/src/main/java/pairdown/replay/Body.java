@@ -19,7 +19,6 @@ public final class Body {
     private final Quaternionf bodyToEnu = new Quaternionf();
     private boolean present;
     private boolean predicted;
-    private boolean attitudeKnown;
     private double sinceData_s;
 
     Body(ParticipantDebrief participant) {
@@ -34,8 +33,7 @@ public final class Body {
         recording.readState(number, at_s, state);
         recording.readSigma(number, at_s, sigma);
         recording.readAttitude(number, at_s, attitude);
-        attitudeKnown = !Float.isNaN(attitude[0]);
-        if (attitudeKnown) {
+        if (!Float.isNaN(attitude[0])) {
             bodyToEnu.set(attitude[0], attitude[1], attitude[2], attitude[3]).normalize();
         } else {
             alongThePath();
@@ -85,11 +83,6 @@ public final class Body {
     /** How long its data have been missing (s); 0 outside a gap. */
     public double sinceData_s() {
         return sinceData_s;
-    }
-
-    /** Whether its attitude is known; else it is drawn along its path. */
-    public boolean isAttitudeKnown() {
-        return attitudeKnown;
     }
 
     public double east_m() {

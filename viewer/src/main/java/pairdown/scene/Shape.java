@@ -218,10 +218,6 @@ final class Shape {
         };
     }
 
-    int triangles() {
-        return size / WIDTH / 3;
-    }
-
     /** The furthest any corner lies from the origin (m). */
     float radius_m() {
         float most = 0;
@@ -231,11 +227,6 @@ final class Shape {
             most = Math.max(most, d);
         }
         return (float) Math.sqrt(most);
-    }
-
-    /** Largest minus least coordinate on an axis: 0 right, 1 ahead, 2 above (m). */
-    float extent_m(int axis) {
-        return furthest_m(axis, 1) + furthest_m(axis, -1);
     }
 
     /** How far it reaches along an axis, or with −1 the other way (m). */

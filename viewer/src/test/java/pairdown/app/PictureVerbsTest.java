@@ -1,6 +1,7 @@
 package pairdown.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
@@ -8,6 +9,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardWatchEventKinds;
+import java.nio.file.WatchService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -123,6 +126,8 @@ class PictureVerbsTest {
     @Test
     @NeedsGl
     void aFilmThatIsStoppedLeavesNothingBehind() throws Exception {
+        WatchService begun = out.getFileSystem().newWatchService();
+        out.register(begun, StandardWatchEventKinds.ENTRY_CREATE);
         Process process =
                 start(
                         List.of(),
@@ -147,9 +152,8 @@ class PictureVerbsTest {
             }
             assertTrue(line != null, "it ended before it began");
         }
-        while (files(out).isEmpty()) {
-            Thread.sleep(20);
-        }
+        assertNotNull(begun.poll(LONGEST_S, TimeUnit.SECONDS), "nothing is written");
+        begun.close();
         new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
         assertTrue(process.waitFor(LONGEST_S, TimeUnit.SECONDS));
         assertTrue(process.exitValue() != ExitStatus.DONE);

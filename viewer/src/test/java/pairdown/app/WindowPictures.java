@@ -69,7 +69,7 @@ final class WindowPictures {
             boolean isWall = areas.kind(a) == HitAreas.Kind.WALL;
             if (!isWall
                     && areas.action(a) == action
-                    && (what.length < 2 || areas.value(a, 0, 0) == Double.parseDouble(what[1]))) {
+                    && (what.length < 2 || areas.value(a, 0) == Double.parseDouble(what[1]))) {
                 rig.click(areas.x(a) + areas.width(a) / 2, areas.y(a) + areas.height(a) / 2);
                 return;
             }

@@ -46,8 +46,8 @@ class WindowTest {
 
     private static float barX(WindowRig rig, int bar, double t_s) {
         HitAreas areas = rig.areas();
-        double first = areas.value(bar, areas.x(bar), 0);
-        double last = areas.value(bar, areas.x(bar) + areas.width(bar), 0);
+        double first = areas.value(bar, areas.x(bar));
+        double last = areas.value(bar, areas.x(bar) + areas.width(bar));
         return (float) (areas.x(bar) + (t_s - first) / (last - first) * areas.width(bar));
     }
 
@@ -106,7 +106,7 @@ class WindowTest {
         for (int a : areas.all()) {
             if (areas.kind(a) == HitAreas.Kind.BUTTON
                     && areas.action(a) == Action.SEEK
-                    && Math.abs(areas.value(a, 0, 0) - t_s) < 1e-6) {
+                    && Math.abs(areas.value(a, 0) - t_s) < 1e-6) {
                 return a;
             }
         }
@@ -365,13 +365,13 @@ class WindowTest {
     private static boolean shows(WindowRig rig, Action action, int value) {
         HitAreas areas = rig.areas();
         return IntStream.of(areas.all())
-                .anyMatch(a -> areas.action(a) == action && areas.value(a, 0, 0) == value);
+                .anyMatch(a -> areas.action(a) == action && areas.value(a, 0) == value);
     }
 
     private static int nth(WindowRig rig, Action action, int value) {
         HitAreas areas = rig.areas();
         for (int a : areas.all()) {
-            if (areas.action(a) == action && areas.value(a, 0, 0) == value) {
+            if (areas.action(a) == action && areas.value(a, 0) == value) {
                 return a;
             }
         }
@@ -385,12 +385,12 @@ class WindowTest {
             HitAreas areas = rig.areas();
             float x = areas.x(strip) + areas.width(strip) / 4;
             float y = areas.y(strip) + areas.height(strip) / 2;
-            double under_s = areas.value(strip, x, y);
+            double under_s = areas.value(strip, x);
             rig.wheelUp(x, y);
             rig.until("a window", () -> !Double.isNaN(rig.state().windowStart_s()));
             rig.loop.round(rig.window);
             int zoomed = rig.area(Action.SEEK_ON_STRIP);
-            assertEquals(under_s, areas.value(zoomed, x, y), 1);
+            assertEquals(under_s, areas.value(zoomed, x), 1);
             assertTrue(rig.state().windowEnd_s() - rig.state().windowStart_s() < 100);
         }
     }

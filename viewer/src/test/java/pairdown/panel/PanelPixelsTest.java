@@ -45,8 +45,8 @@ class PanelPixelsTest {
     }
 
     private static int barX(HitAreas areas, int bar, double t_s) {
-        double first = areas.value(bar, 0, 0);
-        double last = areas.value(bar, WIDTH, 0);
+        double first = areas.value(bar, 0);
+        double last = areas.value(bar, WIDTH);
         return (int) (areas.x(bar) + (t_s - first) / (last - first) * areas.width(bar));
     }
 

@@ -85,7 +85,6 @@ class TailPanelTest {
                         .filter(a -> areas.action(a) == Action.SEEK_ON_STRIP)
                         .findFirst()
                         .orElseThrow();
-        float y = areas.y(strip) + 5;
         double second_px = areas.width(strip) / RECORDING.debrief().span().duration_s();
         boolean there =
                 canvas.fills.stream()
@@ -93,7 +92,7 @@ class TailPanelTest {
                         .anyMatch(
                                 f ->
                                         Math.abs(
-                                                                areas.value(strip, f[0], y)
+                                                                areas.value(strip, f[0])
                                                                         - EPISODE.span().start_s())
                                                         < 0.5
                                                 && Math.abs(
@@ -112,7 +111,7 @@ class TailPanelTest {
         boolean goesThere =
                 Arrays.stream(areas.all())
                         .filter(a -> areas.action(a) == Action.SEEK)
-                        .mapToDouble(a -> areas.value(a, areas.x(a) + 2, areas.y(a) + 2))
+                        .mapToDouble(a -> areas.value(a, areas.x(a) + 2))
                         .anyMatch(t -> Math.abs(t - EPISODE.span().start_s()) < 1e-9);
         assertTrue(goesThere, "no row goes to the episode");
     }

@@ -55,10 +55,6 @@ public record LeadPlan(
         return new LeadPlan(id, mass_kg, dive, other, speed_mps, down_mps, recovery_m, events);
     }
 
-    public LeadPlan withRecovery(double height_m) {
-        return new LeadPlan(id, mass_kg, dive, kind, airspeed_mps, sink_mps, height_m, events);
-    }
-
     public LeadPlan withEvents(DiveEvent... planned) {
         return new LeadPlan(
                 id, mass_kg, dive, kind, airspeed_mps, sink_mps, recovery_m, List.of(planned));

@@ -83,15 +83,6 @@ public final class TrueMotion {
         return velocity_mps[i].times(1 - u).plus(velocity_mps[i + 1].times(u));
     }
 
-    /** Acceleration at a time (m/s², east-north-up), that of the step the time lies in. */
-    public Vec3 accelerationAt_mps2(double time_s) {
-        if (isOutside(time_s)) {
-            return Vec3.ZERO;
-        }
-        int i = rowBefore(time_s);
-        return velocity_mps[i + 1].minus(velocity_mps[i]).times(1 / step_s);
-    }
-
     private boolean isOutside(double time_s) {
         return time_s < start_s || time_s > end_s();
     }
