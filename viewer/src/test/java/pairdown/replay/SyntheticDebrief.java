@@ -59,6 +59,9 @@ import pairdown.vector.Vec3;
  * Everything in it is known exactly, so that a picture can be asked what geometry says.
  */
 public final class SyntheticDebrief {
+    private static final PredictedMiss HOLDING =
+            new PredictedMiss(Double.NaN, Double.NaN, Double.NaN);
+
     /** When the flyers exit (s). */
     public static final double EXIT_S = 60;
 
@@ -66,6 +69,8 @@ public final class SyntheticDebrief {
     public static final double JOINED_S = 100;
 
     public static final double OPENING_S = 150;
+
+    private static final int ROWS = (int) ((OPENING_S - EXIT_S) * 10) + 1;
     public static final double END_S = 170;
 
     public static final double HEADING_DEG = 60;
@@ -283,31 +288,11 @@ public final class SyntheticDebrief {
     }
 
     private PairDebrief pair(String name, String slotName, LeverArm slot, int side) {
-        int n = (int) ((OPENING_S - EXIT_S) * 10) + 1;
         Map<Figure, float[]> columns = new EnumMap<>(Figure.class);
-        for (Figure figure :
-                List.of(
-                        Figure.SEPARATION,
-                        Figure.SEPARATION_SIGMA,
-                        Figure.GAP,
-                        Figure.GAP_SIGMA,
-                        Figure.CLOSURE_RATE,
-                        Figure.CLOSURE_SIGMA,
-                        Figure.CLOSING_LIMIT,
-                        Figure.MATCHED,
-                        Figure.TOUCH,
-                        Figure.AHEAD,
-                        Figure.RIGHT,
-                        Figure.ABOVE,
-                        Figure.PREDICTED_MISS,
-                        Figure.PREDICTED_MISS_SIGMA,
-                        Figure.PREDICTED_MISS_IN)) {
-            columns.put(figure, new float[n]);
-        }
         double least = Double.POSITIVE_INFINITY;
         double least_s = EXIT_S;
         double start = Double.NaN;
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < ROWS; i++) {
             double t = EXIT_S + i / 10.0;
             Vec3 r = flyer(t, slot, side).minus(lead(t));
             Vec3 v = flyer(t + 0.01, slot, side).minus(lead(t + 0.01)).minus(r).times(100);
@@ -328,14 +313,11 @@ public final class SyntheticDebrief {
             set(columns, Figure.AHEAD, i, r.dot(AHEAD));
             set(columns, Figure.RIGHT, i, r.dot(RIGHT));
             set(columns, Figure.ABOVE, i, r.z());
-            Optional<PredictedMiss> miss = PredictedMiss.of(r, v, 0.9, 0.1, PairSettings.DEFAULT);
-            set(columns, Figure.PREDICTED_MISS, i, miss.map(m -> m.miss_m()).orElse(Double.NaN));
-            set(
-                    columns,
-                    Figure.PREDICTED_MISS_SIGMA,
-                    i,
-                    miss.map(m -> m.sigma_m()).orElse(Double.NaN));
-            set(columns, Figure.PREDICTED_MISS_IN, i, miss.map(m -> m.in_s()).orElse(Double.NaN));
+            PredictedMiss miss =
+                    PredictedMiss.of(r, v, 0.9, 0.1, PairSettings.DEFAULT).orElse(HOLDING);
+            set(columns, Figure.PREDICTED_MISS, i, miss.miss_m());
+            set(columns, Figure.PREDICTED_MISS_SIGMA, i, miss.sigma_m());
+            set(columns, Figure.PREDICTED_MISS_IN, i, miss.in_s());
             if (r.norm() < least - 1e-6) {
                 least = r.norm();
                 least_s = t;
@@ -391,7 +373,7 @@ public final class SyntheticDebrief {
                 OptionalDouble.empty(),
                 OptionalDouble.of(OPENING_S),
                 List.of(),
-                new PairSeries(EXIT_S, 0.1, n, columns),
+                new PairSeries(EXIT_S, 0.1, ROWS, columns),
                 Optional.empty(),
                 Optional.empty(),
                 OptionalDouble.empty(),
@@ -408,10 +390,7 @@ public final class SyntheticDebrief {
     }
 
     private static void set(Map<Figure, float[]> columns, Figure figure, int row, double value) {
-        float[] column = columns.get(figure);
-        if (column != null) {
-            column[row] = (float) value;
-        }
+        columns.computeIfAbsent(figure, f -> new float[ROWS])[row] = (float) value;
     }
 
     private List<Event> events() {
