@@ -1,9 +1,11 @@
 package pairdown.app;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.TypeConversionException;
 
 /** Entry point of {@code pairdown.jar}. */
 @Command(
@@ -45,6 +47,7 @@ public final class Main {
 
     static CommandLine commandLine() {
         CommandLine line = new CommandLine(new Main());
+        line.registerConverter(Path.class, Main::path);
         line.setExecutionExceptionHandler(new Complaints());
         line.setParameterExceptionHandler(
                 (e, given) -> {
@@ -75,6 +78,14 @@ public final class Main {
     private static String name(CommandLine.ParameterException e) {
         String verb = e.getCommandLine().getCommandName();
         return verb.equals("pairdown") ? "" : verb + " ";
+    }
+
+    /** An empty name, as an unset variable in a script gives, would mean the current folder. */
+    private static Path path(String given) {
+        if (given.isBlank()) {
+            throw new TypeConversionException("is empty, name a file or a folder (this one is .)");
+        }
+        return Path.of(given);
     }
 
     static String oneLine(String text) {
