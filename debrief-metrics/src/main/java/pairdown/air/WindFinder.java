@@ -83,7 +83,7 @@ public final class WindFinder {
     }
 
     /** The stretches in which a participant may circle at a steady airspeed. */
-    private static List<Stretch> turningSpans(WindSource source, List<WindSource> all) {
+    private List<Stretch> turningSpans(WindSource source, List<WindSource> all) {
         Role role = source.participant().role();
         boolean shipLogged = all.stream().anyMatch(s -> s.participant().role() == Role.JUMPSHIP);
         List<Stretch> spans = new ArrayList<>();
@@ -91,7 +91,8 @@ public final class WindFinder {
             boolean climb =
                     phase.phase() == Phase.CLIMB || (phase.phase() == Phase.ABOARD && !shipLogged);
             if (climb && (role.isAircraft() || phase.phase() == Phase.ABOARD)) {
-                spans.add(new Stretch(phase.span(), "climb-headings"));
+                Span flown = TakeOff.after(source.trajectory(), phase.span(), frame);
+                spans.add(new Stretch(flown, "climb-headings"));
             }
             if (phase.phase() == Phase.CANOPY) {
                 spans.add(new Stretch(phase.span(), "canopy-headings"));

@@ -49,6 +49,16 @@ class WindFinderTest {
     }
 
     @Test
+    void standingAndTakingOffAreNoTurnAtASteadyAirspeed() throws Exception {
+        WindStudy study = new WindStudy(3, 0).fromTheGround(90);
+        for (int seed = 1; seed <= 3; seed++) {
+            study.add(seed);
+        }
+        assertTrue(study.windRms() < 1.2, study::toString);
+        assertTrue(study.nees() < 1.6, study::toString);
+    }
+
+    @Test
     void halfACircleIsUsedAndSaidToBeRough() throws Exception {
         Wind wind = new WindStudy(3).add(1);
         assertEquals("climb-headings", wind.method());

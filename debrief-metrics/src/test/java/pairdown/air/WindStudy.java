@@ -43,6 +43,9 @@ final class WindStudy {
     /** Straight on for so long first. */
     private final double straight_s;
 
+    /** Standing for so long, then rolling for half a minute, before it climbs. */
+    private double standing_s;
+
     WindStudy(double turn_dps) {
         this(turn_dps, 0);
     }
@@ -50,6 +53,11 @@ final class WindStudy {
     WindStudy(double turn_dps, double straight_s) {
         this.turn_dps = turn_dps;
         this.straight_s = straight_s;
+    }
+
+    WindStudy fromTheGround(double seconds) {
+        standing_s = seconds;
+        return this;
     }
 
     static Vec3 wind(double height_m) {
@@ -66,6 +74,7 @@ final class WindStudy {
         double heading = 2 * Math.PI * random.nextDouble();
         double wander = 0;
         Vec3 gust = Vec3.ZERO;
+        double ground_s = standing_s > 0 ? takeOff(log, p, heading, random) : 0;
         int n = (int) (CLIMB_S / DT);
         double[] trueCas = new double[n];
         for (int i = 0; i < n; i++) {
@@ -78,14 +87,28 @@ final class WindStudy {
             Vec3 air = new Vec3(Math.sin(heading), Math.cos(heading), 0).times(tas);
             Vec3 v = air.plus(wind(height_m)).plus(gust).plus(new Vec3(0, 0, CLIMB_MPS));
             trueCas[i] = AIR.calibrated_mps(air.plus(new Vec3(0, 0, CLIMB_MPS)).norm(), height_m);
-            log.fix(t, p.plus(noise(random, 0.3))).velocity(v.plus(noise(random, 0.1)));
+            log.fix(ground_s + t, p.plus(noise(random, 0.3))).velocity(v.plus(noise(random, 0.1)));
             p = p.plus(v.times(DT));
             heading += t < straight_s ? 0 : Math.toRadians(turn_dps) * DT;
         }
         Trajectory trajectory = smooth(log);
-        Wind wind = find(trajectory, n);
-        score(wind, trajectory, trueCas);
+        Wind wind = find(trajectory, ground_s + (n - 1) * DT);
+        score(wind, trajectory, trueCas, ground_s);
         return wind;
+    }
+
+    /** On the ground, ending where and as fast as the climb begins; how long it took. */
+    private double takeOff(LogFixture log, Vec3 liftOff, double heading, Random random) {
+        double roll_s = 30;
+        Vec3 end = new Vec3(Math.sin(heading), Math.cos(heading), 0).times(52);
+        for (double t = 0; t < standing_s + roll_s - DT / 2; t += DT) {
+            double rolled_s = Math.max(0, t - standing_s);
+            Vec3 v = end.times(rolled_s / roll_s);
+            double toGo_m = 26 * (roll_s - rolled_s * rolled_s / roll_s);
+            Vec3 p = liftOff.minus(end.times(toGo_m / 52));
+            log.fix(t, p.plus(noise(random, 0.3))).velocity(v.plus(noise(random, 0.1)));
+        }
+        return standing_s + roll_s;
     }
 
     private static double step(double x, double tau, double sigma, Random random) {
@@ -103,7 +126,7 @@ final class WindStudy {
                 log.build(), LogFixture.FRAME, SmootherSettings.DEFAULT, JerkProfile.constant(1));
     }
 
-    private static Wind find(Trajectory trajectory, int n) {
+    private static Wind find(Trajectory trajectory, double end_s) {
         Participant ship =
                 new Participant(
                         "ship",
@@ -113,7 +136,7 @@ final class WindStudy {
                         Optional.empty(),
                         Optional.empty(),
                         OptionalDouble.empty());
-        PhaseSpan climb = new PhaseSpan("ship", Phase.CLIMB, new Span(0, (n - 1) * DT));
+        PhaseSpan climb = new PhaseSpan("ship", Phase.CLIMB, new Span(0, end_s));
         return WindFinder.find(
                 List.of(new WindSource(ship, trajectory, List.of(climb), Map.of())),
                 AirSettings.NONE,
@@ -121,7 +144,7 @@ final class WindStudy {
                 LogFixture.FRAME);
     }
 
-    private void score(Wind wind, Trajectory trajectory, double[] trueCas) {
+    private void score(Wind wind, Trajectory trajectory, double[] trueCas, double from_s) {
         for (Wind.Layer layer : wind.layers()) {
             Vec3 truth = wind(layer.middle_m());
             double e = layer.towardEast_mps() - truth.x();
@@ -138,7 +161,7 @@ final class WindStudy {
                         .calibratedAirspeed_mps()
                         .orElseThrow();
         for (int i = 10; i < trueCas.length - 10; i += 7) {
-            double error = cas.at(i * DT) - trueCas[i];
+            double error = cas.at(from_s + i * DT) - trueCas[i];
             cas2 += error * error;
             speeds++;
         }
