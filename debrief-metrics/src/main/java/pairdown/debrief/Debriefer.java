@@ -15,6 +15,7 @@ import pairdown.geodesy.Geodetic;
 import pairdown.geodesy.LocalFrame;
 import pairdown.height.AlignedLog;
 import pairdown.height.HeightReconciler;
+import pairdown.height.HeightResult;
 import pairdown.motion.Trajectory;
 import pairdown.pair.PairDebrief;
 import pairdown.pair.PairEvents;
@@ -25,6 +26,7 @@ import pairdown.safety.Finding;
 import pairdown.tail.TailControl;
 import pairdown.tail.TailEvents;
 import pairdown.time.Span;
+import pairdown.track.Channel;
 import pairdown.track.UnusableInputException;
 
 /**
@@ -100,7 +102,7 @@ public final class Debriefer {
                 frame,
                 span(participants),
                 clock.results(),
-                aligned.stream().map(AlignedLog::height).toList(),
+                heights(aligned),
                 quality(logs, clock, aligned, smoothed),
                 air.wind(),
                 participants,
@@ -109,6 +111,14 @@ public final class Debriefer {
                 tail,
                 findings,
                 notes);
+    }
+
+    /** A recorder's log without satellite heights has no datum to tell of. */
+    private static List<HeightResult> heights(List<AlignedLog> aligned) {
+        return aligned.stream()
+                .filter(log -> log.track().has(Channel.HEIGHT))
+                .map(AlignedLog::height)
+                .toList();
     }
 
     private static List<Event> events(

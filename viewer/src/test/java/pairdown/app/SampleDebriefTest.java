@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -90,6 +91,16 @@ class SampleDebriefTest {
             assertEquals(matched.has("refusals"), !matched.has("total_s"), matched::toString);
             boolean judged = !pair.path("gateHeld").path("verdict").asText().equals("no-data");
             assertEquals(judged, pair.path("gateHeld").has("held_s"), pair::toString);
+        }
+    }
+
+    @Test
+    void aDatumIsToldOfLogsWithSatelliteHeightsAlone() {
+        Set<String> files = new HashSet<>();
+        debrief.path("heights").path("logs").forEach(l -> files.add(l.path("file").asText()));
+        for (JsonNode log : debrief.path("quality").path("logs")) {
+            boolean placed = log.path("fixes").asInt() > 0;
+            assertEquals(placed, files.contains(log.path("file").asText()), log::toString);
         }
     }
 
