@@ -17,7 +17,8 @@ import pairdown.track.UnusableInputException;
 /**
  * Guesses who took part from the logs alone: each log is one participant named by its file's stem,
  * except that a log without positions (systems) goes to the participant whose stem its own begins
- * with, and that copies of one file are one log. Every guess is said in the attempt's notes.
+ * with, and that copies of one file, and two forms of one log, are one. Every guess is said in the
+ * attempt's notes.
  */
 final class AttemptGuess {
     private record Candidate(Path path, String stem, Track track) {
@@ -53,6 +54,7 @@ final class AttemptGuess {
                 notes.add("not used: " + e.messageFor(folder, ""));
             }
         }
+        dropOtherForms();
         if (logs.stream().noneMatch(Candidate::hasPositions)) {
             throw new UnusableInputException(
                     files.isEmpty()
@@ -63,6 +65,31 @@ final class AttemptGuess {
                                     + firstNote(),
                     folder.toString(),
                     "put the attempt's logs here, or see each with: inspect FILE");
+        }
+    }
+
+    /** Of two logs that hold one flight, the one with more in it counts. */
+    private void dropOtherForms() {
+        List<Candidate> richest = new ArrayList<>(logs);
+        richest.sort(
+                Comparator.comparingInt((Candidate c) -> -c.track().channels().size())
+                        .thenComparingInt(c -> -c.track().fixes()));
+        List<Candidate> kept = new ArrayList<>();
+        for (Candidate log : richest) {
+            Optional<Candidate> other =
+                    kept.stream().filter(k -> SameFlight.of(k.track(), log.track())).findFirst();
+            if (other.isEmpty()) {
+                kept.add(log);
+                continue;
+            }
+            logs.remove(log);
+            String counts = other.get().path().getFileName().toString();
+            notes.add(
+                    "not used: "
+                            + log.path().getFileName()
+                            + ": holds the same flight as "
+                            + counts
+                            + "; move it away");
         }
     }
 

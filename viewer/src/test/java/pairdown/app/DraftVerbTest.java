@@ -9,10 +9,12 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pairdown.attempt.AttemptFolder;
+import pairdown.words.Translation;
 
 class DraftVerbTest {
     private static final Path SAMPLE = Sample.FOLDER;
@@ -67,6 +69,24 @@ class DraftVerbTest {
         assertTrue(
                 said.err().contains("not used: Copy of " + name + ": is a copy of " + name),
                 said.err());
+        assertEquals(logs, AttemptFolder.open(folder).participants().size(), said.err());
+    }
+
+    @Test
+    void anotherFormOfALogIsNotASecondPerson() throws Exception {
+        copyTheSamplesLogs();
+        int logs = AttemptFolder.open(folder).participants().size();
+        for (String form : List.of("gpx", "igc")) {
+            Path copy = folder.resolve("blue." + form);
+            Said made = Said.by("convert", folder.resolve("blue.csv"), "--to", form, "--out", copy);
+            assertEquals(ExitStatus.DONE, made.status(), made.err());
+        }
+        Said said = Said.by("draft", folder);
+        assertEquals(ExitStatus.DONE, said.status(), said.err());
+        List<String> notes =
+                said.errLines().stream().filter(l -> l.contains("same flight as blue.")).toList();
+        assertEquals(2, notes.size(), said.err());
+        assertTrue(notes.stream().allMatch(Translation::knows), said.err());
         assertEquals(logs, AttemptFolder.open(folder).participants().size(), said.err());
     }
 
