@@ -3,6 +3,7 @@ package pairdown.format.csv;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import pairdown.format.source.ByteLines;
 import pairdown.format.source.LogSource;
@@ -29,6 +30,7 @@ final class CsvReader {
     private final int latitude;
     private final int longitude;
     private final LastCell lastCell = new LastCell();
+    private final TornRows torn;
 
     /** Whether the last record ends within a quoted text that goes on in the next line. */
     private boolean inText;
@@ -37,6 +39,7 @@ final class CsvReader {
         this.layout = layout;
         this.rows = new Rows(source, "csv", notes);
         this.cells = new Cells(layout.dialect().delimiter());
+        this.torn = new TornRows(layout.width(), layout.dialect().decimalMark());
         this.decimalMark = layout.dialect().decimalMark();
         List<ValueColumn> values =
                 layout.columns().stream()
@@ -86,7 +89,13 @@ final class CsvReader {
         }
         boolean alone = cells.size() == 1 && layout.width() > 2;
         long t_ns = alone ? IsoTime.NONE : layout.time().ns(cells);
-        if (t_ns != IsoTime.NONE) {
+        Optional<String> complaint =
+                t_ns == IsoTime.NONE || cells.endInText()
+                        ? Optional.empty()
+                        : torn.complaint(cells);
+        if (complaint.isPresent()) {
+            notes.skip(lines.number(), complaint.get());
+        } else if (t_ns != IsoTime.NONE) {
             rows.begin(t_ns, lines.number());
             values(lines.number());
             lastCell.remember(cells);
