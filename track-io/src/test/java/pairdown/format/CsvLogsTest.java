@@ -244,4 +244,15 @@ class CsvLogsTest {
                         "2031-05-14T15:02:13Z,1,2,ok");
         assertEquals(3, track.size());
     }
+
+    @Test
+    void whoStandsOnThe180thMeridianDoesNotMove() throws Exception {
+        StringBuilder csv = new StringBuilder("time,latitude,longitude\n");
+        for (int i = 0; i < 9; i++) {
+            String sign = i == 0 || i == 8 ? "" : "-";
+            csv.append("2031-05-14T15:02:1%dZ,-17.5,%s179.9999999\n".formatted(i, sign));
+        }
+        Track track = TestLogs.read(csv.toString().getBytes(StandardCharsets.UTF_8));
+        assertEquals(9, TestLogs.fixes(track), () -> track.report().toString());
+    }
 }

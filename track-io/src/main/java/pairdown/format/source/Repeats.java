@@ -166,7 +166,9 @@ final class Repeats {
                 (rows.get(Channel.LATITUDE, b) - rows.get(Channel.LATITUDE, a))
                         * Wgs84.MEAN_DEGREE_M;
         double east_m =
-                (rows.get(Channel.LONGITUDE, b) - rows.get(Channel.LONGITUDE, a))
+                Math.IEEEremainder(
+                                rows.get(Channel.LONGITUDE, b) - rows.get(Channel.LONGITUDE, a),
+                                360)
                         * Wgs84.MEAN_DEGREE_M
                         * Math.cos(Math.toRadians(rows.get(Channel.LATITUDE, a)));
         return dt_s > 0 ? Math.hypot(north_m, east_m) / dt_s : 0;
