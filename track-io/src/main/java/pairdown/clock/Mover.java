@@ -64,7 +64,7 @@ final class Mover {
         OptionalDouble base_s =
                 log.track()
                         .epoch()
-                        .or(() -> log.ref().clock().zero())
+                        .or(() -> log.ref().clock().atZero())
                         .map(e -> OptionalDouble.of(rough.seconds(e)))
                         .orElse(OptionalDouble.empty());
         double hypothesis_s =

@@ -72,7 +72,7 @@ final class Recorders {
         return log.track()
                 .epoch()
                 .map(e -> rough.seconds(e) + mark_s.orElse(0))
-                .or(() -> log.ref().clock().zero().map(rough::seconds));
+                .or(() -> log.ref().clock().atZero().map(rough::seconds));
     }
 
     private static ClockResult without(ClockResult r, String why) {

@@ -40,10 +40,23 @@ final class Verdict {
         Clock from(Optional<Instant> other) {
             return new Clock(map, sigma_s, own_s, beside_s, method, other, words);
         }
+
+        Clock saying(String more) {
+            List<String> all = new ArrayList<>(words);
+            all.add(more);
+            return new Clock(map, sigma_s, own_s, beside_s, method, zero, List.copyOf(all));
+        }
     }
 
     /** For a log that has absolute time. */
     Clock absolute(Optional<Estimate> measured) {
+        Clock clock = judged(measured);
+        return log.ref().clock().zero().isPresent()
+                ? clock.saying("a clock's zero is for a log without absolute time: not used")
+                : clock;
+    }
+
+    private Clock judged(Optional<Estimate> measured) {
         OptionalDouble mark = log.ref().clock().offset_s();
         if (mark.isPresent()) {
             return marked(mark.getAsDouble(), measured);
@@ -138,11 +151,18 @@ final class Verdict {
      * @param measured offset on {@code rough}: the instant of time 0, or of its mark plus this
      */
     Clock relative(Optional<Estimate> measured, TimeAxis rough) {
-        Optional<Instant> mark = log.ref().clock().zero();
+        Optional<Instant> mark = log.ref().clock().atZero();
         if (mark.isPresent()) {
             Clock c = marked(0, measured);
             return c.from(mark);
         }
+        Clock clock = ownZero(measured, rough);
+        return log.ref().clock().offset_s().isPresent()
+                ? clock.saying("a log without absolute time needs a zero: its offset is not used")
+                : clock;
+    }
+
+    private static Clock ownZero(Optional<Estimate> measured, TimeAxis rough) {
         return measured.map(
                         m ->
                                 new Clock(

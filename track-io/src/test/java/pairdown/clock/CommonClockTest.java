@@ -170,6 +170,30 @@ class CommonClockTest {
     }
 
     @Test
+    void anOffsetBesideAZeroIsAddedToIt() {
+        ClockMark mark =
+                new ClockMark(
+                        OptionalDouble.of(3), Optional.of(SyntheticRide.START.plusSeconds(97)));
+        Track log = BLUE.log(Logger.csv(5, 100, 5).relative());
+        ClockResult r = second(REFERENCE, SyntheticRide.loaded("blue", Role.FLYER, log, mark));
+        assertEquals(ClockMethod.MARK, r.method());
+        assertEquals(Optional.of(SyntheticRide.START.plusSeconds(100)), r.zero());
+        assertEquals(List.of(), r.warnings());
+    }
+
+    @Test
+    void aMarkOfTheOtherKindIsSaidNotToBeUsed() {
+        ClockMark zero = new ClockMark(OptionalDouble.empty(), Optional.of(SyntheticRide.START));
+        Track dated = BLUE.log(Logger.csv(5, 0, 5));
+        ClockResult r = second(REFERENCE, SyntheticRide.loaded("blue", Role.FLYER, dated, zero));
+        assertTrue(r.warnings().toString().contains("a clock's zero is for"), r::toString);
+        ClockMark offset = new ClockMark(OptionalDouble.of(-2), Optional.empty());
+        Track own = BLUE.log(Logger.csv(5, 100, 5).relative());
+        r = second(REFERENCE, SyntheticRide.loaded("blue", Role.FLYER, own, offset));
+        assertTrue(r.warnings().toString().contains("needs a zero"), r::toString);
+    }
+
+    @Test
     void aLogOfItsOwnZeroWithPlacesIsTiedByItsRide() {
         LoadedLog blue = blue(Logger.csv(5, 100, 5).relative());
         ClockResult r = second(REFERENCE, blue);
