@@ -11,6 +11,7 @@ import pairdown.motion.SmoothedTrajectory;
 import pairdown.motion.Smoother;
 import pairdown.motion.SmootherSettings;
 import pairdown.phase.Phases;
+import pairdown.track.Channel;
 import pairdown.track.UnusableInputException;
 
 /**
@@ -27,6 +28,10 @@ record Smoothed(
         Optional<AlignedLog> log,
         Optional<SmoothedTrajectory> trajectory,
         List<String> why) {
+    private static final String NO_FIXES =
+            ": no log with two fixes on the common clock, so no motion is known";
+    private static final String FLAT =
+            ": its log has places without satellite heights, so no motion is known";
 
     /** Smooths every participant's motion, side by side. */
     static List<Smoothed> all(
@@ -51,7 +56,7 @@ record Smoothed(
         Optional<AlignedLog> best = Smoother.best(own);
         List<String> why = new ArrayList<>();
         if (best.isEmpty()) {
-            why.add(p.id() + ": no log with two fixes on the common clock, so no motion is known");
+            why.add(p.id() + (own.stream().anyMatch(Smoothed::isFlat) ? FLAT : NO_FIXES));
             return new Smoothed(p, own, best, Optional.empty(), why);
         }
         try {
@@ -62,6 +67,10 @@ record Smoothed(
             why.add(String.valueOf(e.getMessage()));
             return new Smoothed(p, own, Optional.empty(), Optional.empty(), why);
         }
+    }
+
+    private static boolean isFlat(AlignedLog log) {
+        return log.track().fixes() > 1 && !log.track().has(Channel.HEIGHT);
     }
 
     private static JerkProfile jerk(Participant p, Phases phases, SmootherSettings settings) {

@@ -84,6 +84,27 @@ class UnalignedLogTest {
     }
 
     @Test
+    void aLogWithoutHeightsHasNoPairAndItIsSaid() throws Exception {
+        Track whole = log("blue.csv").track();
+        Track.Builder rows = new Track.Builder();
+        for (int i = 0; i < whole.size(); i++) {
+            rows.row(whole.time_s(i));
+            for (Channel c : List.of(Channel.LATITUDE, Channel.LONGITUDE)) {
+                rows.set(c, whole.value(c, i));
+            }
+        }
+        Track flat = rows.build(whole.epoch(), whole.datum(), whole.report());
+        Debrief debrief = debrief(with("blue.csv", flat));
+        assertTrue(debrief.pairs().stream().noneMatch(p -> p.flyer().equals("blue")));
+        assertTrue(
+                debrief.notes()
+                        .contains(
+                                "blue: its log has places without satellite heights, so no motion"
+                                        + " is known"),
+                () -> debrief.notes().toString());
+    }
+
+    @Test
     void aLogOfAnotherDaysFlightIsRefusedAndHasNoPair() throws Exception {
         Truth other = Simulation.run(Scenario.standard(8));
         Track flown =

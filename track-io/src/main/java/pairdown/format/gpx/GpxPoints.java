@@ -28,6 +28,7 @@ final class GpxPoints {
     private String time = "";
     private boolean noFix;
     private boolean separationSeen;
+    private boolean heightSeen;
     private int seen;
     private int timeless;
 
@@ -136,6 +137,7 @@ final class GpxPoints {
         rows.begin(t_ns, line);
         if (rows.position(lat, lon)) {
             values.forEach(rows::set);
+            heightSeen |= values.containsKey(Channel.HEIGHT);
             Optional<Double> separation = Optional.ofNullable(values.get(Channel.GEOID_SEPARATION));
             separationSeen |= separation.isPresent();
         }
@@ -163,7 +165,7 @@ final class GpxPoints {
         if (rows.size() == 0 && seen == 0) {
             throw source.unusable("holds no track points", "export the track, not way points");
         }
-        if (!separationSeen) {
+        if (heightSeen && !separationSeen) {
             notes.warn("GPX leaves open what heights are measured from: taken as sea level");
         }
         return rows.finish(true, separationSeen ? HeightDatum.MSL : HeightDatum.UNKNOWN);
