@@ -78,14 +78,15 @@ public final class SeriesCsv {
 
     /**
      * Writes {@code participants/ID.csv} at 10 Hz or the log's rate, whichever is higher; nothing
-     * if the participant has no trajectory.
+     * if the participant has no trajectory. A true airspeed that was logged stands beside the one
+     * computed as {@code loggedTrueAirspeed_mps}.
      */
     public void write(ParticipantDebrief participant, Writer out) throws IOException {
         Map<Channel, Series> systems = new TreeMap<>(participant.systems());
         List<Series> columns = new ArrayList<>(systems.values());
         CsvRow row = new CsvRow(out);
         row.text(PARTICIPANT_COLUMNS);
-        systems.keySet().forEach(c -> row.text(c.key()));
+        systems.keySet().forEach(c -> row.text(column(c)));
         row.end();
         Optional<Trajectory> motion = participant.trajectory();
         if (motion.isEmpty()) {
@@ -101,6 +102,14 @@ public final class SeriesCsv {
             }
             row.end();
         }
+    }
+
+    /** A channel's key, or, where a computed column has that name, one of its own. */
+    private static String column(Channel channel) {
+        String key = channel.key();
+        return List.of(PARTICIPANT_COLUMNS.split(",")).contains(key)
+                ? "logged" + Character.toUpperCase(key.charAt(0)) + key.substring(1)
+                : key;
     }
 
     /** The median rate of a trajectory's fixes, rounded to whole hertz, at most 50. */
