@@ -15,10 +15,9 @@ import pairdown.track.Channel;
 /**
  * Signs to episodes: two signs within a short time begin one, and it ends when all have been clear.
  * Where effectiveness could be judged it must be one of the signs, and its loss bounds the episode:
- * a rough ride with a tail that answers is none. One of the signs must set the control against its
- * response or near its stop, since reversals and excursions alone are what turbulence looks like;
- * only where the record speaks for the loss beyond doubt may any sign stand beside it, as a pilot
- * need not fight a tail that has gone soft.
+ * a rough ride with a tail that answers is none. How strong the case for the loss must be follows from
+ * the signs beside it: no bump holds an elevator near its stop, but rough air makes hands busy and
+ * throws the nose about. Without effectiveness one of the signs must be the elevator near its stop.
  */
 final class EpisodeFinder {
     /** Looked at on either side of a change of effectiveness for its instant. */
@@ -33,14 +32,14 @@ final class EpisodeFinder {
     /** One standard deviation of a start known from signs alone (common practice). */
     private static final double SIGNS_SIGMA_S = 2;
 
+    /** Log odds, 20 to one, of lost control. */
+    private static final double LIKELY = 3;
+
     /** Log odds, 400 to one, of lost control that need no control against its response. */
     private static final double BEYOND_DOUBT = 6;
 
     /** And of that by the slope of an attitude, beside which a hand's activity says little. */
     private static final double BY_ATTITUDE = 2;
-
-    private static final Set<Episode.Sign> AGAINST_RESPONSE =
-            EnumSet.of(Episode.Sign.RAISED_ACTIVITY, Episode.Sign.ELEVATOR_NEAR_STOP);
 
     private final Flight flight;
     private final Grid grid;
@@ -69,7 +68,7 @@ final class EpisodeFinder {
     static boolean canTell(Set<Episode.Sign> seen) {
         return seen.size() > 1
                 && (seen.contains(Episode.Sign.LOST_EFFECTIVENESS)
-                        || seen.stream().anyMatch(AGAINST_RESPONSE::contains));
+                        || seen.contains(Episode.Sign.ELEVATOR_NEAR_STOP));
     }
 
     /** The episodes in order of time, not yet paired with power changes. */
@@ -137,27 +136,25 @@ final class EpisodeFinder {
                 signs.stream().mapToInt(SignSpan::to).max().orElseThrow());
     }
 
+    /** Another sign beside an elevator near its stop: all others rough air shows as well. */
     private boolean twoTogether(List<SignSpan> signs) {
         int reach = grid.steps(settings.together_s());
-        for (SignSpan a : signs) {
-            for (SignSpan b : signs) {
-                boolean together = a.from() <= b.to() + reach && b.from() <= a.to() + reach;
-                if (a.sign() != b.sign()
-                        && together
-                        && (AGAINST_RESPONSE.contains(a.sign())
-                                || AGAINST_RESPONSE.contains(b.sign()))) {
-                    return true;
-                }
-            }
-        }
-        return false;
+        return signs.stream()
+                .filter(a -> a.sign() == Episode.Sign.ELEVATOR_NEAR_STOP)
+                .anyMatch(
+                        a ->
+                                signs.stream()
+                                        .filter(b -> b.sign() != a.sign())
+                                        .anyMatch(
+                                                b ->
+                                                        a.from() <= b.to() + reach
+                                                                && b.from() <= a.to() + reach));
     }
 
     /** The episode about a stretch of lost effectiveness, if the case for that is strong enough. */
     private Optional<Episode> bounded(Masks.Run lost, List<SignSpan> near) {
         LostStretch stretch = LostStretch.of(controls, lost, grid.steps(EDGE_S), settings);
-        boolean against = near.stream().anyMatch(s -> AGAINST_RESPONSE.contains(s.sign()));
-        if (!(stretch.logOdds(grid.step_s()) > needed(against))) {
+        if (!isShown(stretch, near)) {
             return Optional.empty();
         }
         LostStretch.Edge start = stretch.start();
@@ -174,17 +171,31 @@ final class EpisodeFinder {
                         controls.get(0).own()[lost.from()]));
     }
 
-    /** Log odds that make an episode. */
-    private double needed(boolean against) {
-        if (!against) {
-            // Blades turn by themselves: without the lever, what power does to the trim is not told
-            // well enough from what a tail no longer does.
-            boolean lever = flight.signals().has(Channel.POWER_LEVER);
-            return lever ? BEYOND_DOUBT : Double.POSITIVE_INFINITY;
+    /**
+     * Whether the case for a loss is as strong as the signs beside it ask for. No bump holds a
+     * control near its stop. It does make hands busy, and the more channels are missing, the less
+     * well it is told from a loss: then the case must stand against the hardest bump.
+     */
+    private boolean isShown(LostStretch stretch, List<SignSpan> near) {
+        Set<Episode.Sign> signs = EnumSet.noneOf(Episode.Sign.class);
+        near.forEach(s -> signs.add(s.sign()));
+        boolean lever = flight.signals().has(Channel.POWER_LEVER);
+        if (signs.contains(Episode.Sign.ELEVATOR_NEAR_STOP)) {
+            return stretch.logOdds(grid.step_s()) > (bySlopes() ? BY_ATTITUDE : 0);
         }
-        boolean slopes =
-                judge.filter(j -> flight.signals().isFromAttitude(j.axis().rate())).isPresent();
-        return slopes ? BY_ATTITUDE : 0;
+        double odds = stretch.logOddsAgainstHardBumps(grid.step_s());
+        if (signs.contains(Episode.Sign.RAISED_ACTIVITY)) {
+            boolean whole = lever && !bySlopes() && controls.size() > 1;
+            return odds > (whole ? LIKELY : BEYOND_DOUBT);
+        }
+        // Blades turn by themselves: without the lever, what power does to the trim is not told
+        // well enough from what a tail no longer does.
+        return lever && odds > BEYOND_DOUBT;
+    }
+
+    /** Whether the rate that judges is the slope of an attitude. */
+    private boolean bySlopes() {
+        return judge.filter(j -> flight.signals().isFromAttitude(j.axis().rate())).isPresent();
     }
 
     private Episode unbounded(List<SignSpan> cluster, Masks.Run run) {

@@ -32,6 +32,9 @@ final class LostStretch {
     /** The trim before a change is learnt over so many times the reach. */
     private static final int LEARN = 3;
 
+    /** Air twice as rough as any that is told from calm: what a hard bump may be. */
+    private static final double HARD_BUMPS = 2 * LevelPath.ROUGHEST;
+
     /** Levels a lost control may fall to, as shares of the descent's own. */
     private static final double[] LOST = {0.55, 0.45, 0.35, 0.28, 0.2};
 
@@ -216,16 +219,26 @@ final class LostStretch {
 
     /**
      * Log odds that control was lost here against its having stayed as before, as after or at the
-     * descent's own level, with how rarely it is met counted against it.
+     * descent's own level, in air as rough as found or as rough as is usual, with how rarely a loss
+     * is met counted against it.
      */
     double logOdds(double step_s) {
+        return logOdds(step_s, LevelPath.ROUGHEST);
+    }
+
+    /**
+     * The same against air as rough as it ever gets: what is left of the case where a hard bump
+     * must be believed before a loss is.
+     */
+    double logOddsAgainstHardBumps(double step_s) {
+        return logOdds(step_s, LevelPath.ROUGHEST, HARD_BUMPS);
+    }
+
+    private double logOdds(double step_s, double... airs) {
         double gain = Double.POSITIVE_INFINITY;
         for (ToDoubleFunction<Axis> other :
                 List.<ToDoubleFunction<Axis>>of(a -> a.own, a -> a.before, a -> a.after)) {
-            gain =
-                    Math.min(
-                            gain,
-                            axes.stream().mapToDouble(a -> gain(a, other.applyAsDouble(a))).sum());
+            gain = Math.min(gain, gain(other, airs));
         }
         return gain
                 + Math.log(start().width() * step_s / EVERY_S)
@@ -233,17 +246,35 @@ final class LostStretch {
                 + Math.log(LEVEL_SHARE);
     }
 
-    /** Against the level having been another, in air as rough as found or rougher. */
-    private double gain(Axis a, double other) {
+    /** Of all axes: the others may add to what the first says, but not overrule it. */
+    private double gain(ToDoubleFunction<Axis> other, double... airs) {
+        double first = gain(axes.get(0), other.applyAsDouble(axes.get(0)), airs);
+        double rest =
+                axes.stream()
+                        .skip(1)
+                        .mapToDouble(a -> gain(a, other.applyAsDouble(a), airs))
+                        .sum();
+        return first + (first > 0 ? rest : Math.min(0, rest));
+    }
+
+    /**
+     * Of one axis against its level having been another.
+     *
+     * @param airs how rough the air may then have been all along, over calm, besides as found
+     */
+    private double gain(Axis a, double other, double... airs) {
         int first = Math.max(0, run.from() - LEARN * reach);
         int last = Math.min(a.path.length - 1, run.to() + reach);
         double[] tried = a.path.clone();
         double[] rough = a.levels.disturbances().rough().clone();
-        double as = a.likelihood(first, last, tried, rough);
+        double lost = a.likelihood(first, last, tried, rough);
         Arrays.fill(tried, run.from(), run.to() + 1, other);
-        double calm = a.likelihood(first, last, tried, rough);
-        Arrays.fill(rough, run.from(), run.to() + 1, LevelPath.ROUGHEST);
-        return as - Math.max(calm, a.likelihood(first, last, tried, rough));
+        double kept = a.likelihood(first, last, tried, rough);
+        for (double air : airs) {
+            Arrays.fill(rough, run.from(), run.to() + 1, air);
+            kept = Math.max(kept, a.likelihood(first, last, tried, rough));
+        }
+        return lost - kept;
     }
 
     /** Log of the sum of two likelihoods. */

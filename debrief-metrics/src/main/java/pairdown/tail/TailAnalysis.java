@@ -41,7 +41,7 @@ public final class TailAnalysis {
         List<String> notes = new ArrayList<>(flight.notes());
         Optional<Effectiveness> pitch = Effectiveness.of(ControlAxis.PITCH, input, flight, notes);
         Optional<Effectiveness> yaw = Effectiveness.of(ControlAxis.YAW, input, flight, notes);
-        Optional<Effectiveness> judge = judge(pitch, yaw, flight, notes);
+        Optional<Effectiveness> judge = judge(pitch, yaw, notes);
         SignFinder finder = new SignFinder(flight, input.settings());
         List<SignSpan> signs = finder.find(judge);
         List<Episode> found =
@@ -112,36 +112,30 @@ public final class TailAnalysis {
         }
         if (judge.isEmpty()) {
             notes.add(
-                    "without effectiveness only a control worked harder or near its stop shows a"
-                            + " tail episode: none listed does not mean none");
+                    "without elevator effectiveness only an elevator near its stop shows a tail"
+                            + " episode: none listed does not mean none");
         }
         return judge.isPresent() || isFound;
     }
 
-    /** The axis that bounds episodes: the elevator, else a rudder that sideslip can't mimic. */
+    /**
+     * The axis that bounds episodes: the elevator. A rudder alone, moved little and in slip and
+     * rough air most, does not tell lost control from those.
+     */
     private static Optional<Effectiveness> judge(
-            Optional<Effectiveness> pitch,
-            Optional<Effectiveness> yaw,
-            Flight flight,
-            List<String> notes) {
-        if (pitch.isPresent() || yaw.isEmpty()) {
-            return pitch;
-        }
-        if (!flight.signals().has(Channel.LATERAL_LOAD)) {
+            Optional<Effectiveness> pitch, Optional<Effectiveness> yaw, List<String> notes) {
+        if (pitch.isEmpty() && yaw.isPresent()) {
             notes.add(
-                    "rudder effectiveness without the lateral load can't be told from sideslip: it is"
+                    "rudder effectiveness alone can't be told from sideslip and rough air: it is"
                             + " shown, but no episode is drawn from it");
-            return Optional.empty();
         }
-        notes.add("effectiveness is the rudder's: the elevator's can't be judged");
-        return yaw;
+        return pitch;
     }
 
     /** The rudder beside the elevator, where its slip is told from its loss. */
     private static Optional<Effectiveness> witness(
             Optional<Effectiveness> judge, Optional<Effectiveness> yaw, Flight flight) {
-        boolean beside = judge.filter(j -> j.axis() == ControlAxis.PITCH).isPresent();
-        return yaw.filter(y -> beside && flight.signals().has(Channel.LATERAL_LOAD));
+        return yaw.filter(y -> judge.isPresent() && flight.signals().has(Channel.LATERAL_LOAD));
     }
 
     private static Map<String, Series> figures(

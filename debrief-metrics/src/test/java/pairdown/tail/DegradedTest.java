@@ -112,6 +112,16 @@ class DegradedTest {
         assertEquals(!t.episodes().isEmpty(), t.tellsEpisodes());
     }
 
+    /** Moved little, and in slip and rough air most: those are not told from a loss by it. */
+    @Test
+    void aRudderAloneNamesNoEpisodeAndThatIsSaid() {
+        TailControl t = analyse(by(Recorder.WITHOUT_ELEVATOR));
+        assertEquals(List.of(), t.episodes());
+        assertFalse(t.tellsEpisodes());
+        assertTrue(notes(t).contains("no episode is drawn from it"), notes(t));
+        assertTrue(t.figure(TailFigures.EFFECTIVENESS).isPresent());
+    }
+
     @Test
     void withoutRatesEffectivenessIsAbsentNotZero() {
         TailControl t = analyse(by(Recorder.WITHOUT_RATES));

@@ -1,9 +1,14 @@
 package pairdown.tail;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import pairdown.demo.truth.Truth;
 import pairdown.track.UnusableInputException;
 
@@ -13,11 +18,16 @@ import pairdown.track.UnusableInputException;
  */
 class DiveStudyTest {
     private static final long[] SEEDS = {301, 302, 304};
+    private static final long[] BUMPY = {8020, 8087};
+    private static final Map<Long, Truth> BUMPS = new TreeMap<>();
     private static TailScore score = new TailScore();
 
     @BeforeAll
     static void debriefAFewDives() throws UnusableInputException {
         score = new TailScore();
+        for (long seed : BUMPY) {
+            BUMPS.put(seed, MadeDives.fly(seed));
+        }
         for (long seed : SEEDS) {
             Truth truth = MadeDives.fly(seed);
             DiveStudy.add(score, truth, seed, MadeDives.Logged.ALL);
@@ -29,6 +39,18 @@ class DiveStudyTest {
         assertTrue(score.truths >= 4, score::toString);
         assertTrue(score.hits >= score.truths - 1, score::toString);
         assertTrue(score.found - score.matchedFound <= 1, score::toString);
+    }
+
+    /** Hard bumps in smooth air, which busy hands answer: the likeliest to be taken for a loss. */
+    @ParameterizedTest
+    @EnumSource
+    void hardBumpsMakeNoEpisodeWhateverIsNotLogged(MadeDives.Logged logged)
+            throws UnusableInputException {
+        TailScore bumpy = new TailScore();
+        for (long seed : BUMPY) {
+            DiveStudy.add(bumpy, BUMPS.get(seed), seed, logged);
+        }
+        assertEquals(bumpy.matchedFound, bumpy.found, () -> bumpy.misses.toString());
     }
 
     @Test
