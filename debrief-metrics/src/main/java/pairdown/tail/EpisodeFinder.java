@@ -15,9 +15,10 @@ import pairdown.track.Channel;
 /**
  * Signs to episodes: two signs within a short time begin one, and it ends when all have been clear.
  * Where effectiveness could be judged it must be one of the signs, and its loss bounds the episode:
- * a rough ride with a tail that answers is none. How strong the case for the loss must be follows from
- * the signs beside it: no bump holds an elevator near its stop, but rough air makes hands busy and
- * throws the nose about. Without effectiveness one of the signs must be the elevator near its stop.
+ * a rough ride with a tail that answers is none. How strong the case for the loss must be follows
+ * from the signs beside it: no bump holds an elevator near its stop, but rough air makes hands busy
+ * and throws the nose about. Without effectiveness one of the signs must be the elevator near its
+ * stop.
  */
 final class EpisodeFinder {
     /** Looked at on either side of a change of effectiveness for its instant. */

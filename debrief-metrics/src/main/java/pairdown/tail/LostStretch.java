@@ -250,10 +250,7 @@ final class LostStretch {
     private double gain(ToDoubleFunction<Axis> other, double... airs) {
         double first = gain(axes.get(0), other.applyAsDouble(axes.get(0)), airs);
         double rest =
-                axes.stream()
-                        .skip(1)
-                        .mapToDouble(a -> gain(a, other.applyAsDouble(a), airs))
-                        .sum();
+                axes.stream().skip(1).mapToDouble(a -> gain(a, other.applyAsDouble(a), airs)).sum();
         return first + (first > 0 ? rest : Math.min(0, rest));
     }
 

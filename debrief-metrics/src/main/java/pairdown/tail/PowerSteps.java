@@ -11,9 +11,9 @@ import pairdown.track.Series;
 
 /**
  * Steps of the power channels, timed on the channel's own samples. A step is a move in one
- * direction of at least the settings' size within their time; it begins at the last sample before
- * the channel went quickly, and ends where the channel comes to rest. Of channels that show one
- * move, the lever names it, else the blade, else torque.
+ * direction of at least the settings' size within their time; it begins after the last sample
+ * before the channel went quickly, and ends where the channel comes to rest. Of channels that show
+ * one move, the lever names it, else the blade, else torque.
  */
 final class PowerSteps {
     /** A move has not begun where the channel goes by less than this share of its quickest. */
@@ -23,6 +23,11 @@ final class PowerSteps {
      * It moves on while it changes by more than this share of the least step in the step's time.
      */
     private static final double MOVING_SHARE = 0.3;
+
+    /**
+     * A hand moves the lever from idle to a stop in about a second and a half (common practice).
+     */
+    private static final double HAND_PERS = 65;
 
     private final TailInput input;
     private final TailSettings.Power settings;
@@ -115,7 +120,9 @@ final class PowerSteps {
             boolean falls = move < 0;
             found.add(
                     new PowerChange(
-                            s.time_s(begin),
+                            source == PowerSource.POWER_LEVER
+                                    ? moved_s(s, begin, end, move)
+                                    : s.time_s(begin),
                             source,
                             s.value(begin),
                             s.value(end),
@@ -130,8 +137,8 @@ final class PowerSteps {
     private int ahead(Series s, int from) {
         int best = from;
         for (int k = from + 1; k < s.size(); k++) {
-            // A slow log's neighbours may lie just over the time apart: they still make a step.
-            if (s.time_s(k) - s.time_s(from) > settings.within_s() * 1.05) {
+            // Of a slow log two neighbours make a step: a move may fall on both sides of a sample.
+            if (k > from + 2 && s.time_s(k) - s.time_s(from) > settings.within_s() * 1.05) {
                 break;
             }
             if (Math.abs(s.value(k) - s.value(from)) > Math.abs(s.value(best) - s.value(from))) {
@@ -156,6 +163,23 @@ final class PowerSteps {
             first--;
         }
         return first - 1;
+    }
+
+    /**
+     * When a hand began to move, between the last sample at rest and the next: it moves at an even
+     * pace, so where the move goes on it began as long before the next sample as that is away from
+     * rest. Of two steps neither need show the pace in full: a usual hand's is then the least. A
+     * move that is over by the next sample began anywhere between; the middle is taken.
+     */
+    private static double moved_s(Series s, int rest, int end, double move) {
+        int next = rest + 1;
+        double pace = end > next + 1 ? 0 : HAND_PERS;
+        for (int k = next; k <= end; k++) {
+            pace = Math.max(pace, rise(s, k, move));
+        }
+        double gone = Math.abs(s.value(next) - s.value(rest));
+        double latest_s = Math.max(s.time_s(rest), s.time_s(next) - gone / pace);
+        return end == next ? (s.time_s(rest) + latest_s) / 2 : latest_s;
     }
 
     /** How quickly the channel went the move's way into a place. */

@@ -153,7 +153,8 @@ public record TailSettings(
      *
      * @param step_pct a move of the lever or torque by so much …
      * @param within_s … within this long is a step; 10 % of the way from idle to full reverse
-     * @param bladeShare the blade angle's, as a share of the range it was logged over
+     * @param bladeShare the blade angle's, as a share of the range it was logged over, forward and
+     *     reverse: the lever's 10 are that share of its 200
      * @param coefficientRise Tc′ alone: a rise by so much
      * @param sameMove_s steps of two channels closer than this are one move, named by the lever
      * @param before_s a start is paired with the latest move towards reverse in this long before it
@@ -165,7 +166,7 @@ public record TailSettings(
             double coefficientRise,
             double sameMove_s,
             double before_s) {
-        public static final Power DEFAULT = new Power(10, 1, 0.1, 0.15, 1.5, 4);
+        public static final Power DEFAULT = new Power(10, 1, 0.05, 0.15, 1.5, 4);
     }
 
     /**

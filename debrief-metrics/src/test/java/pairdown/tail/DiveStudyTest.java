@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -48,7 +49,7 @@ class DiveStudyTest {
             throws UnusableInputException {
         TailScore bumpy = new TailScore();
         for (long seed : BUMPY) {
-            DiveStudy.add(bumpy, BUMPS.get(seed), seed, logged);
+            DiveStudy.add(bumpy, Objects.requireNonNull(BUMPS.get(seed)), seed, logged);
         }
         assertEquals(bumpy.matchedFound, bumpy.found, () -> bumpy.misses.toString());
     }

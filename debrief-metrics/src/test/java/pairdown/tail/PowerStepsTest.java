@@ -44,9 +44,9 @@ class PowerStepsTest {
     void aStepIsTimedWhereTheLeverLeftItsLevel() {
         for (double rate_Hz : new double[] {5, 8, 16}) {
             List<PowerChange> found =
-                    steps(Channel.POWER_LEVER, logged(move(30, -50, -70, 65), rate_Hz, 0.2));
+                    steps(Channel.POWER_LEVER, logged(move(30.03, -50, -70, 65), rate_Hz, 0.2));
             assertEquals(1, found.size(), "at " + rate_Hz);
-            assertEquals(30, found.get(0).time_s(), 1 / rate_Hz);
+            assertEquals(30.03, found.get(0).time_s(), 0.06);
             assertEquals(-50, found.get(0).from(), 1);
             assertEquals(-70, found.get(0).to(), 1);
             assertTrue(found.get(0).towardReverse());
@@ -63,12 +63,33 @@ class PowerStepsTest {
         assertTrue(steps(Channel.POWER_LEVER, logged(t -> -50, 10, 0.8)).isEmpty());
     }
 
+    /** Samples at the whole seconds leave a move between two of them anywhere there. */
     @Test
-    void aLeverLoggedOnceASecondStillShowsIt() {
-        List<PowerChange> found =
-                steps(Channel.POWER_LEVER, logged(move(30.3, -50, -70, 65), 1, 0.2));
-        assertEquals(1, found.size());
-        assertEquals(30.3, found.get(0).time_s(), 1);
+    void aMoveBetweenTwoSlowSamplesIsDatedNeitherEarlyNorLate() {
+        for (double rate_Hz : new double[] {1, 2}) {
+            double step_s = 1 / rate_Hz;
+            double sum_s = 0;
+            int tries = 40;
+            for (int k = 0; k < tries; k++) {
+                double at_s = 30 + (k + 0.5) / tries * step_s;
+                List<PowerChange> found =
+                        steps(Channel.POWER_LEVER, logged(move(at_s, -50, -66, 65), rate_Hz, 0.2));
+                assertEquals(1, found.size(), "at " + at_s);
+                double error_s = found.get(0).time_s() - at_s;
+                assertEquals(0, error_s, step_s / 2, "at " + at_s);
+                sum_s += error_s;
+            }
+            assertEquals(0, sum_s / tries, 0.05, "at " + rate_Hz);
+        }
+    }
+
+    /** Lever 10 of its 200 per cent, blade 2.2 of its 40 degrees: the same move. */
+    @Test
+    void aBladeShowsTheSmallestMoveThatTheLeverWould() {
+        DoubleUnaryOperator blade = t -> t < 10 ? 26 : move(30, -5, -7.2, 16).applyAsDouble(t);
+        DoubleUnaryOperator deep = t -> t > 50 ? -14 : blade.applyAsDouble(t);
+        List<PowerChange> found = steps(Channel.BLADE_ANGLE, logged(deep, 8, 0.1));
+        assertTrue(found.stream().anyMatch(c -> Math.abs(c.time_s() - 30) < 0.3), found::toString);
     }
 
     @Test
