@@ -1,8 +1,6 @@
 package pairdown.demo;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import pairdown.attempt.ClosureSettings;
 import pairdown.attempt.LeverArm;
@@ -28,10 +26,6 @@ public final class TruePair {
 
     /** After this a jumper flies (s). */
     private static final double SETTLED_S = 8;
-
-    private static final double DWELL_S = 3;
-    private static final double BRIDGED_S = 0.5;
-    private static final double LEAVING = 1.5;
 
     private final Truth truth;
     private final TrueMotion lead;
@@ -137,21 +131,20 @@ public final class TruePair {
     }
 
     /**
-     * Level and vertical rate of the flyer's place in level axes that turn with the lead's way
-     * through the air (m/s), means over a second.
+     * Rate of the flyer's place in level axes that turn with the lead's way through the air (m/s,
+     * east-north-up), mean over a second.
      */
-    double[] rates_mps(double time_s) {
+    Vec3 rate_mps(double time_s) {
         Vec3 sum = Vec3.ZERO;
         int n = 0;
         for (double t = time_s - SMOOTHED_S / 2; t <= time_s + SMOOTHED_S / 2 + 1e-9; t += STEP_S) {
-            sum = sum.plus(rate_mps(t));
+            sum = sum.plus(momentaryRate_mps(t));
             n++;
         }
-        Vec3 mean = sum.times(1.0 / n);
-        return new double[] {mean.levelNorm(), Math.abs(mean.z())};
+        return sum.times(1.0 / n);
     }
 
-    private Vec3 rate_mps(double time_s) {
+    private Vec3 momentaryRate_mps(double time_s) {
         Vec3 v = flyer.velocityAt_mps(time_s).minus(lead.velocityAt_mps(time_s));
         double turned_rad = course_rad(time_s + HALF_TURN_S) - course_rad(time_s - HALF_TURN_S);
         turned_rad -= 2 * Math.PI * Math.rint(turned_rad / (2 * Math.PI));
@@ -168,55 +161,9 @@ public final class TruePair {
         return StrictMath.atan2(through.x(), through.y());
     }
 
-    /** Matched windows by the contract's rule with its usual tolerances. */
+    /** Matched windows by the contract's rule. */
     public List<Span> matched(double level_mps, double vertical_mps) {
-        List<Span> windows = new ArrayList<>();
-        double from_s = exit_s;
-        while (from_s < opening_s) {
-            Optional<Span> next = window(from_s, level_mps, vertical_mps);
-            if (next.isEmpty()) {
-                break;
-            }
-            windows.add(next.get());
-            from_s = next.get().end_s() + STEP_S;
-        }
-        return windows;
-    }
-
-    private Optional<Span> window(double from_s, double level_mps, double vertical_mps) {
-        double start_s = Double.NaN;
-        double inside_s = Double.NaN;
-        for (double t = from_s; t <= opening_s; t += STEP_S) {
-            double[] rate = rates_mps(t);
-            if (rate[0] <= level_mps && rate[1] <= vertical_mps) {
-                start_s = Double.isNaN(start_s) ? t : start_s;
-                inside_s = t;
-            } else if (!Double.isNaN(start_s) && t - inside_s > BRIDGED_S) {
-                start_s = Double.NaN;
-            }
-            if (!Double.isNaN(start_s) && t - start_s >= DWELL_S) {
-                return Optional.of(
-                        new Span(start_s, end_s(t, LEAVING * level_mps, LEAVING * vertical_mps)));
-            }
-        }
-        return Optional.empty();
-    }
-
-    private double end_s(double from_s, double level_mps, double vertical_mps) {
-        double crossed_s = Double.NaN;
-        for (double t = from_s; t <= opening_s; t += STEP_S) {
-            double[] rate = rates_mps(t);
-            boolean over = rate[0] > level_mps || rate[1] > vertical_mps;
-            if (!over) {
-                crossed_s = Double.NaN;
-            } else if (Double.isNaN(crossed_s)) {
-                crossed_s = t;
-            }
-            if (!Double.isNaN(crossed_s) && t - crossed_s >= BRIDGED_S) {
-                return crossed_s;
-            }
-        }
-        return Double.isNaN(crossed_s) ? opening_s : crossed_s;
+        return new TrueMatch(this::rate_mps, level_mps, vertical_mps).windows(exit_s, opening_s);
     }
 
     /** When the flyer left its last matched window or, with none, its closest approach. */
