@@ -43,11 +43,7 @@ public final class PairAnalysis {
         noteAxes(motion.axes());
         noteHoles(rows);
         MatchJudge judge = new MatchJudge(input, rows, data.dwell_s(), settings);
-        Matched matched =
-                data.allowsMatching()
-                        ? judge.judge()
-                        : MatchJudge.refused(
-                                List.of("positions alone are no measure of matched speeds"));
+        Matched matched = matched(judge);
         refusals.addAll(matched.refusals());
         OptionalDouble breakOff_s = Leaving.breakOff_s(matched, rows, settings);
         double[] limit_mps = limits_mps(rows, Leaving.joinsUntil_s(matched, rows, settings));
@@ -60,11 +56,8 @@ public final class PairAnalysis {
         Optional<HeightBudget> budget =
                 HeightBudgets.of(input, rows, matched.windows(), gateIn_s, closest, leaving_s);
         SeriesBuilder series =
-                new SeriesBuilder(rows)
-                        .airspeeds(input)
-                        .limit(limit_mps)
-                        .match(judge.rates(), matched.windows())
-                        .touch(touch);
+                new SeriesBuilder(rows).airspeeds(input).limit(limit_mps).touch(touch);
+        series.match(judge.rates(), matched.windows());
         anchored.ifPresent(series::anchored);
         return new PairDebrief(
                 input.lead().id(),
@@ -90,6 +83,12 @@ public final class PairAnalysis {
                 leaving_s,
                 motion.end_s() > motion.start_s() ? Optional.of(motion) : Optional.empty(),
                 anchored);
+    }
+
+    private Matched matched(MatchJudge judge) {
+        return data.allowsMatching()
+                ? judge.judge()
+                : MatchJudge.refused(List.of("positions alone are no measure of matched speeds"));
     }
 
     private void noteAxes(Axes axes) {
