@@ -59,14 +59,4 @@ public record GpsTime(int week, long nanosOfWeek) {
         return Instant.ofEpochSecond(
                 gpsSecond - LeapSeconds.atGpsReading(gpsSecond), nanosOfWeek % NANOS);
     }
-
-    /**
-     * The week nearest to {@code near} whose ten lowest bits are those of {@code tenBitWeek}:
-     * undoes a rollover where another date tells the era.
-     */
-    public static int fullWeek(int tenBitWeek, Instant near) {
-        int about = at(near).week();
-        int eras = Math.round((about - tenBitWeek) / (float) ROLLOVER_WEEKS);
-        return tenBitWeek + Math.max(eras, 0) * ROLLOVER_WEEKS;
-    }
 }

@@ -205,7 +205,7 @@ final class MappedLayout {
         byte mark = dialect.decimalMark();
         String week = time.week().orElse("");
         if (week.matches("[0-9]{1,4}")) {
-            return TimeColumn.gps(column, 1, Optional.of(Integer.valueOf(week)), -1, mark);
+            return GpsColumn.ofTypedWeek(column, Integer.parseInt(week), mark);
         }
         if (week.isEmpty() || !Double.isNaN(Numbers.parse(week))) {
             throw new UnusableInputException(
@@ -213,7 +213,7 @@ final class MappedLayout {
                     map.file(),
                     "add \"week\": the number, or the name of its column");
         }
-        return TimeColumn.gps(column, 1, Optional.empty(), index(header, week, headerRow), mark);
+        return GpsColumn.withWeekColumn(column, 1, index(header, week, headerRow), mark);
     }
 
     private ZoneId zone(ColumnMap.Time time) throws UnusableInputException {

@@ -3,28 +3,20 @@ package pairdown.format.csv;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
 import pairdown.format.source.Numbers;
 import pairdown.format.source.Text;
-import pairdown.time.GpsTime;
 import pairdown.time.IsoTime;
-import pairdown.time.LeapSeconds;
 
 /**
  * How a row's time is read from its cells, to nanoseconds from 1970 UTC or from the log's own zero.
  */
 abstract class TimeColumn {
-    private static final long SECOND_NS = 1_000_000_000L;
+    static final long SECOND_NS = 1_000_000_000L;
     private static final long DAY_NS = 86_400 * SECOND_NS;
-
-    /**
-     * The second turn of the ten-bit week counter, on 6 April 2019; the next is in November 2038.
-     */
-    private static final int ERA_WEEKS = 2 * GpsTime.ROLLOVER_WEEKS;
 
     private static final int SERIAL_DAY_OF_1970 = 25_569;
 
@@ -123,62 +115,6 @@ abstract class TimeColumn {
             @Override
             List<String> warnings() {
                 return List.of("times taken as days of a spreadsheet's calendar, in UTC");
-            }
-        };
-    }
-
-    /**
-     * GPS time of the week, counted in {@code unit_s}; the week typed, or in a column of its own.
-     */
-    static TimeColumn gps(
-            int column, double unit_s, Optional<Integer> week, int weekColumn, byte decimalMark) {
-        return new TimeColumn() {
-            private double last_s = Double.NaN;
-            private int rollovers;
-            private boolean tenBitsSeen;
-            private boolean pastListSeen;
-
-            @Override
-            long ns(Cells cells) {
-                double seconds = number(cells, column, decimalMark) * unit_s;
-                double counted =
-                        week.isPresent() ? week.get() : number(cells, weekColumn, decimalMark);
-                if (!(seconds >= 0 && seconds <= 2 * GpsTime.WEEK_S)
-                        || !(counted >= 0 && counted < 10_000)) {
-                    return refuse("no GPS time in " + quoted(cells, column));
-                }
-                if (week.isPresent()) {
-                    rollovers += last_s - seconds > GpsTime.WEEK_S / 2.0 ? 1 : 0;
-                    last_s = seconds;
-                }
-                boolean tenBits = counted < GpsTime.ROLLOVER_WEEKS;
-                tenBitsSeen |= tenBits;
-                int full = (int) counted + (tenBits ? ERA_WEEKS : 0) + rollovers;
-                var utc = GpsTime.of(full, Math.round(seconds * 1e6) / 1e6).toUtc();
-                pastListSeen |= LeapSeconds.isPastList(utc);
-                return utc.getEpochSecond() * SECOND_NS + utc.getNano();
-            }
-
-            @Override
-            List<String> warnings() {
-                List<String> warnings = new ArrayList<>();
-                if (tenBitsSeen) {
-                    warnings.add(
-                            "GPS weeks below 1024 taken as counted from the week counter's turn"
-                                    + " of April 2019");
-                }
-                if (pastListSeen) {
-                    warnings.add(
-                            "GPS time brought to UTC with the leap seconds known until "
-                                    + LeapSeconds.EXPIRES
-                                    + ": one announced since would shift it by a second");
-                }
-                return warnings;
-            }
-
-            @Override
-            boolean isAbsolute() {
-                return true;
             }
         };
     }

@@ -212,8 +212,7 @@ final class TimeHeading {
             double seconds = first(column) * unit_s;
             if (week >= 0 && seconds >= 0 && seconds <= GpsTime.WEEK_S) {
                 return Optional.of(
-                        TimeColumn.gps(
-                                column, unit_s, Optional.empty(), week, dialect.decimalMark()));
+                        GpsColumn.withWeekColumn(column, unit_s, week, dialect.decimalMark()));
             }
         }
         for (int column : times) {
