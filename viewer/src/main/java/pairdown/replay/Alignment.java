@@ -55,11 +55,6 @@ public record Alignment(On on, double first_s, double other_s) {
         return t_s - first_s + other_s;
     }
 
-    /** The first attempt's time that is shown with a time of the other. */
-    public double toFirst_s(double t_s) {
-        return t_s - other_s + first_s;
-    }
-
     /** The first flyer of the first attempt who also flew in the other; else nobody. */
     private static String commonFlyer(Debrief first, Debrief other) {
         return first.pairs().stream()

@@ -172,14 +172,4 @@ public final class Figures {
     public String clock(TimeAxis axis, double t_s, int decimals) {
         return addClock(new Line(), axis, t_s, decimals).toString();
     }
-
-    /** Minutes and seconds, signed: {@code "−1:05.3"}. */
-    public Line addMinutes(Line line, double t_s) {
-        long tenths = Math.round(Math.abs(t_s) * 10);
-        if (t_s < 0 && tenths > 0) {
-            line.add(Line.MINUS);
-        }
-        line.add(tenths / 600).add(':').addPadded(tenths / 10 % 60, 2).add(point);
-        return line.addPadded(tenths % 10, 1);
-    }
 }

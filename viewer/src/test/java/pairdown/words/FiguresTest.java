@@ -67,12 +67,6 @@ class FiguresTest {
     }
 
     @Test
-    void secondsReadAsMinutes() {
-        assertEquals("1:05.3", MILES.addMinutes(new Line(), 65.3).toString());
-        assertEquals("−0:00.4", MILES.addMinutes(new Line(), -0.4).toString());
-    }
-
-    @Test
     void onePressGoesRoundAllReadyMadeSets() {
         Set<Units> seen = new HashSet<>();
         Units units = Units.MILES;
