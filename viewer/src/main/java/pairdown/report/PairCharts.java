@@ -1,14 +1,9 @@
 package pairdown.report;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.knowm.xchart.XYChart;
-import pairdown.attempt.Attempt;
-import pairdown.attempt.MatchedSettings;
-import pairdown.pair.MatchedWindow;
 import pairdown.pair.PairDebrief;
 import pairdown.pair.PairSeries;
 import pairdown.pair.PairSeries.Figure;
@@ -16,7 +11,7 @@ import pairdown.words.Figures;
 import pairdown.words.Measure;
 import pairdown.words.Words;
 
-/** Charts of a pair over time and distance: closing against the limit, gap and gate, rates. */
+/** Charts of a pair over distance: closing against the limit. */
 final class PairCharts {
     static final int WIDTH = 640;
     static final int HEIGHT = 320;
@@ -26,15 +21,6 @@ final class PairCharts {
 
     /** Opening faster than this is leaving, not approaching (m/s). */
     private static final double OPENING_MPS = -5;
-
-    /** Rates beyond this are the exit's and the opening's (m/s). */
-    private static final double RATES_SHOWN_MPS = 10;
-
-    /** Of a gap's chart, in gates: what is far outside would press the rest flat. */
-    private static final double GATES_SHOWN = 5;
-
-    private static final BasicStroke BAR =
-            new BasicStroke(7, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
 
     private final Words words;
     private final Figures figures;
@@ -92,7 +78,8 @@ final class PairCharts {
         return ChartStyle.chart(WIDTH, HEIGHT, x, y, words.locale());
     }
 
-    private static Figure range(PairDebrief pair) {
+    /** What tells how near a pair is. */
+    static Figure range(PairDebrief pair) {
         return pair.slot().isPresent() ? Figure.GAP : Figure.SEPARATION;
     }
 
@@ -130,108 +117,6 @@ final class PairCharts {
                                 figures.shown(Measure.DISTANCE, r),
                                 figures.shown(Measure.CLOSURE, v)));
         ChartStyle.line(chart, words.get("chart.limit"), limit, colour, ChartStyle.LIMIT);
-    }
-
-    /** Gap (or separation) over time, the planned gate and the matched windows. */
-    XYChart gap(PairDebrief pair, OptionalDouble gate_m) {
-        PairSeries s = pair.series();
-        boolean slot = pair.slot().isPresent();
-        XYChart chart =
-                chart(
-                        words.get("chart.axis.fromExit"),
-                        words.get(
-                                slot ? "chart.axis.gap" : "chart.axis.separation",
-                                figures.symbol(Measure.DISTANCE)));
-        ChartStyle.line(
-                chart,
-                pair.flyer(),
-                over(pair, range(pair), Measure.DISTANCE),
-                ChartStyle.BLACK,
-                ChartStyle.SOLID);
-        ChartStyle.line(
-                chart,
-                words.get("chart.anchored"),
-                over(
-                        pair,
-                        slot ? Figure.ANCHORED_GAP : Figure.ANCHORED_SEPARATION,
-                        Measure.DISTANCE),
-                ChartStyle.BLUE,
-                ChartStyle.DASHED);
-        if (s.size() > 0) {
-            gate_m.ifPresent(g -> gate(chart, pair, g));
-            pair.matched().windows().forEach(w -> window(chart, s, w));
-        }
-        return chart;
-    }
-
-    private void gate(XYChart chart, PairDebrief pair, double gate_m) {
-        double gate = figures.shown(Measure.DISTANCE, gate_m);
-        ChartStyle.level(chart, words.get("chart.gate"), 0, fromExit_s(pair), gate);
-        double most = figures.shown(Measure.DISTANCE, GATES_SHOWN * gate_m);
-        chart.getStyler().setYAxisMin(0.0).setYAxisMax(most);
-    }
-
-    private static double fromExit_s(PairDebrief pair) {
-        return end_s(pair) - pair.series().time_s(0);
-    }
-
-    private void window(XYChart chart, PairSeries s, MatchedWindow w) {
-        Points bar = new Points();
-        bar.add(w.span().start_s() - s.time_s(0), 0);
-        bar.add(w.span().end_s() - s.time_s(0), 0);
-        ChartStyle.again(chart, words.get("chart.matched"), bar, ChartStyle.GREEN, BAR);
-    }
-
-    /** Level and vertical rate of the flyer against the lead, with their tolerances. */
-    XYChart rates(PairDebrief pair, Attempt attempt) {
-        MatchedSettings m = attempt.matched();
-        XYChart chart =
-                ChartStyle.chart(
-                        ChartStyle.BROAD,
-                        ChartStyle.LOW,
-                        words.get("chart.axis.fromExit"),
-                        words.get("chart.axis.rate", figures.symbol(Measure.CLOSURE)),
-                        words.locale());
-        ChartStyle.line(
-                chart,
-                words.get("chart.level"),
-                over(pair, Figure.LEVEL_MATCH_RATE, Measure.CLOSURE),
-                ChartStyle.BLUE,
-                ChartStyle.SOLID);
-        ChartStyle.line(
-                chart,
-                words.get("chart.vertical"),
-                over(pair, Figure.VERTICAL_MATCH_RATE, Measure.CLOSURE),
-                ChartStyle.VERMILION,
-                ChartStyle.THIN);
-        if (pair.series().size() > 0) {
-            String level = words.get("chart.levelTolerance");
-            String vertical = words.get("chart.verticalTolerance");
-            tolerance(chart, level, pair, m.horizontal_mps(), ChartStyle.BLUE);
-            tolerance(chart, vertical, pair, m.vertical_mps(), ChartStyle.VERMILION);
-            tolerance(chart, vertical, pair, -m.vertical_mps(), ChartStyle.VERMILION);
-        }
-        double most = figures.shown(Measure.CLOSURE, RATES_SHOWN_MPS);
-        chart.getStyler().setYAxisMax(most).setYAxisMin(-most);
-        return chart;
-    }
-
-    private void tolerance(
-            XYChart chart, String name, PairDebrief pair, double v_mps, Color colour) {
-        Points points = new Points();
-        points.add(0, figures.shown(Measure.CLOSURE, v_mps));
-        points.add(fromExit_s(pair), figures.shown(Measure.CLOSURE, v_mps));
-        ChartStyle.again(chart, name, points, colour, ChartStyle.DOTTED);
-    }
-
-    private Points over(PairDebrief pair, Figure figure, Measure measure) {
-        PairSeries s = pair.series();
-        double end_s = end_s(pair);
-        Points points = new Points();
-        for (int i = 0; i < s.size() && s.time_s(i) <= end_s; i++) {
-            points.add(i * s.step_s(), figures.shown(measure, s.value(figure, i)));
-        }
-        return points;
     }
 
     /** Whether a closing limit is drawn: without a slot or a velocity there is none. */

@@ -218,12 +218,13 @@ final class PairPart {
 
     private List<Chart> charts() {
         PairCharts c = new PairCharts(words, figures);
+        PairTimeCharts t = new PairTimeCharts(words, figures, debrief, pair);
         List<Chart> charts = new ArrayList<>();
         OptionalDouble gate_m = debrief.attempt().gate_m();
         add(charts, c.closing(pair), "closing", PairCharts.isLimited(pair) ? "" : ".free");
         boolean hasGate = gate_m.isPresent() && pair.slot().isPresent();
-        add(charts, c.gap(pair, gate_m), "gap", hasGate ? "" : ".free");
-        add(charts, c.rates(pair, debrief.attempt()), "rates", judged());
+        add(charts, t.gap(), "gap", hasGate ? "" : ".free");
+        add(charts, t.rates(), "rates", judged());
         ApproachCharts a = new ApproachCharts(words, figures);
         add(charts, a.plan(pair, gate_m), "plan", "");
         add(charts, a.profile(pair, gate_m), "profile", "");

@@ -129,13 +129,14 @@ class ReportLanguageTest {
         Figures figures = new Figures(Units.MILES, Locale.ENGLISH);
         PairDebrief pair = DEBRIEF.pairs().get(0);
         PairCharts c = new PairCharts(BRACKETED, figures);
+        PairTimeCharts overTime = new PairTimeCharts(BRACKETED, figures, DEBRIEF, pair);
         ApproachCharts a = new ApproachCharts(BRACKETED, figures);
         TrustCharts t = new TrustCharts(BRACKETED, figures);
         List<XYChart> charts = new ArrayList<>();
         charts.add(c.closing(pair));
         charts.add(c.closingOf(DEBRIEF.pairs()));
-        charts.add(c.gap(pair, DEBRIEF.attempt().gate_m()));
-        charts.add(c.rates(pair, DEBRIEF.attempt()));
+        charts.add(overTime.gap());
+        charts.add(overTime.rates());
         charts.add(a.plan(pair, DEBRIEF.attempt().gate_m()));
         charts.add(a.profile(pair, DEBRIEF.attempt().gate_m()));
         charts.add(t.heights(DEBRIEF));
