@@ -3,7 +3,6 @@ package pairdown.tail;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -39,8 +38,11 @@ final class EpisodeFinder {
     /** Log odds, 400 to one, of lost control that need no control against its response. */
     private static final double BEYOND_DOUBT = 6;
 
-    /** And of that by the slope of an attitude, beside which a hand's activity says little. */
+    /** And of that by the slope of an attitude, where an elevator was held near its stop. */
     private static final double BY_ATTITUDE = 2;
+
+    /** Where channels are missing an elevator must be held near its stop so many times as long. */
+    private static final double HELD = 2;
 
     private final Flight flight;
     private final Grid grid;
@@ -173,25 +175,33 @@ final class EpisodeFinder {
     }
 
     /**
-     * Whether the case for a loss is as strong as the signs beside it ask for. No bump holds a
-     * control near its stop. It does make hands busy, and the more channels are missing, the less
-     * well it is told from a loss: then the case must stand against the hardest bump.
+     * Whether the case for a loss is as strong as the signs beside it ask for. A bump hardly holds
+     * an elevator near its stop, and less so for long, but it does make hands busy: then the case
+     * must stand against the hardest bump. The more channels are missing, the less well one is told
+     * from the other, and the more is asked.
      */
     private boolean isShown(LostStretch stretch, List<SignSpan> near) {
-        Set<Episode.Sign> signs = EnumSet.noneOf(Episode.Sign.class);
-        near.forEach(s -> signs.add(s.sign()));
         boolean lever = flight.signals().has(Channel.POWER_LEVER);
-        if (signs.contains(Episode.Sign.ELEVATOR_NEAR_STOP)) {
+        boolean whole = lever && !bySlopes() && controls.size() > 1;
+        double held_s = longest_s(near, Episode.Sign.ELEVATOR_NEAR_STOP);
+        if (held_s > (whole ? 0 : HELD * settings.nearStopFor_s())) {
             return stretch.logOdds(grid.step_s()) > (bySlopes() ? BY_ATTITUDE : 0);
         }
-        double odds = stretch.logOddsAgainstHardBumps(grid.step_s());
-        if (signs.contains(Episode.Sign.RAISED_ACTIVITY)) {
-            boolean whole = lever && !bySlopes() && controls.size() > 1;
-            return odds > (whole ? LIKELY : BEYOND_DOUBT);
-        }
         // Blades turn by themselves: without the lever, what power does to the trim is not told
-        // well enough from what a tail no longer does.
-        return lever && odds > BEYOND_DOUBT;
+        // well enough from what a tail no longer does; nor a busy hand by the slope of an attitude.
+        boolean busy = longest_s(near, Episode.Sign.RAISED_ACTIVITY) > 0;
+        boolean tells = !bySlopes() && (lever || busy);
+        double needed = whole && busy ? LIKELY : BEYOND_DOUBT;
+        return tells && stretch.logOddsAgainstHardBumps(grid.step_s()) > needed;
+    }
+
+    /** How long a sign was on at most (s); 0 where it was not. */
+    private double longest_s(List<SignSpan> signs, Episode.Sign sign) {
+        return signs.stream()
+                .filter(s -> s.sign() == sign)
+                .mapToDouble(s -> (s.to() - s.from() + 1) * grid.step_s())
+                .max()
+                .orElse(0);
     }
 
     /** Whether the rate that judges is the slope of an attitude. */
