@@ -3,6 +3,7 @@ package pairdown.panel;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import pairdown.gl.Canvas;
 import pairdown.gl.Canvas.Align;
 import pairdown.gl.Canvas.Face;
 import pairdown.input.Action;
@@ -333,16 +334,12 @@ final class Overlays {
         float height = sheet.sizes().mm(14) + side;
         card(x, y, width, height);
         float pad = sheet.sizes().mm(4);
-        String asked =
-                switch (desk.asking()) {
-                    case TIME -> "ask.time";
-                    case NOTE -> "ask.note";
-                    case GAP -> "ask.gap";
-                    case PATH, NOTHING -> "ask.path";
-                };
         sheet.text(
                 sheet.fitting(
-                        sheet.word(asked), Face.TEXT_BOLD, sheet.sizes().text(), width - 2 * pad),
+                        sheet.word(asked(desk)),
+                        Face.TEXT_BOLD,
+                        sheet.sizes().text(),
+                        width - 2 * pad),
                 x + pad,
                 y + sheet.sizes().mm(5),
                 Face.TEXT_BOLD,
@@ -350,28 +347,7 @@ final class Overlays {
                 Align.LEFT);
         float fieldY = y + sheet.sizes().mm(10);
         float fieldWidth = width - 2 * pad - 2 * side - sheet.sizes().mm(2);
-        sheet.canvas().fill(x + pad, fieldY, fieldWidth, side, sheet.palette().control());
-        sheet.canvas()
-                .outline(
-                        x + pad,
-                        fieldY,
-                        fieldWidth,
-                        side,
-                        0,
-                        2 * sheet.sizes().hair(),
-                        sheet.palette().ink());
-        String typed = desk.typed() + "▏";
-        float size = sheet.sizes().figure() * 0.8f;
-        boolean tooWide = sheet.width(typed, Face.FIGURES, size) > fieldWidth - 2 * pad;
-        sheet.canvas().clip(x + pad, fieldY, fieldWidth, side);
-        sheet.text(
-                typed,
-                tooWide ? x + fieldWidth : x + 1.5f * pad,
-                fieldY + side / 2,
-                Face.FIGURES,
-                size,
-                tooWide ? Align.RIGHT : Align.LEFT);
-        sheet.canvas().unclip();
+        field(desk.typed() + "▏", new Rect(x + pad, fieldY, fieldWidth, side));
         float buttonX = x + width - pad - 2 * side;
         sheet.button(
                 new Rect(buttonX, fieldY, side, side),
@@ -385,5 +361,40 @@ final class Overlays {
                 Action.CANCEL,
                 0,
                 false);
+    }
+
+    private static String asked(Desk desk) {
+        return switch (desk.asking()) {
+            case TIME -> "ask.time";
+            case NOTE -> "ask.note";
+            case GAP -> "ask.gap";
+            case PATH, NOTHING -> "ask.path";
+        };
+    }
+
+    /** A text being typed; of one too long for its field the end shows. */
+    private void field(String typed, Rect field) {
+        Canvas canvas = sheet.canvas();
+        canvas.fill(field.x(), field.y(), field.width(), field.height(), sheet.palette().control());
+        canvas.outline(
+                field.x(),
+                field.y(),
+                field.width(),
+                field.height(),
+                0,
+                2 * sheet.sizes().hair(),
+                sheet.palette().ink());
+        float inset = sheet.sizes().mm(2);
+        float size = sheet.sizes().figure() * 0.8f;
+        boolean tooWide = sheet.width(typed, Face.FIGURES, size) > field.width() - 4 * inset;
+        canvas.clip(field.x(), field.y(), field.width(), field.height());
+        sheet.text(
+                typed,
+                tooWide ? field.right() - 2 * inset : field.x() + inset,
+                field.y() + field.height() / 2,
+                Face.FIGURES,
+                size,
+                tooWide ? Align.RIGHT : Align.LEFT);
+        canvas.unclip();
     }
 }

@@ -51,27 +51,14 @@ final class StripRow {
                 rowTop,
                 sheet.sizes().hair(),
                 sheet.palette().edge());
-        float text = sheet.sizes().text();
         boolean slotless = strip.kind() == StripKind.GAP && !board.hasSlot(desk);
-        sheet.text(
-                sheet.word(slotless ? "strip.separation" : "strip." + strip.kind().key()),
-                area.x() + sheet.sizes().mm(1.5),
-                top + sheet.sizes().mm(3),
-                Face.TEXT_BOLD,
-                text,
-                Align.LEFT);
-        sheet.softText(
-                sheet.figures().symbol(strip.measure()),
-                plot.left() - sheet.sizes().mm(StripValues.VALUES_END_MM),
-                top + sheet.sizes().mm(3),
-                sheet.sizes().small(),
-                Align.RIGHT);
+        paintHead(sheet, strip, slotless, top);
         if (strip.isEmpty()) {
             sheet.softText(
                     strip.why(),
                     plot.left() + sheet.sizes().mm(2),
                     top + height / 2,
-                    text,
+                    sheet.sizes().text(),
                     Align.LEFT);
             return;
         }
@@ -87,18 +74,41 @@ final class StripRow {
         if (!slotless) {
             paintLevels(sheet, strip, axis);
         }
-        for (Curve curve : strip.curves()) {
-            if (strip.showsOthers() && !curve.isStrong(board.pair(desk))) {
-                paintCurve(sheet, strip, curve, axis, board.pair(desk), from_s, to_s);
-            }
-        }
-        for (Curve curve : strip.curves()) {
-            if (curve.isStrong(board.pair(desk))) {
-                paintCurve(sheet, strip, curve, axis, board.pair(desk), from_s, to_s);
-            }
-        }
+        paintCurves(sheet, strip, axis, board.pair(desk), from_s, to_s);
         canvas.unclip();
         paintAxis(sheet, strip, axis);
+    }
+
+    private void paintHead(Sheet sheet, StripData strip, boolean slotless, float top) {
+        float middle = top + sheet.sizes().mm(3);
+        sheet.text(
+                sheet.word(slotless ? "strip.separation" : "strip." + strip.kind().key()),
+                area.x() + sheet.sizes().mm(1.5),
+                middle,
+                Face.TEXT_BOLD,
+                sheet.sizes().text(),
+                Align.LEFT);
+        sheet.softText(
+                sheet.figures().symbol(strip.measure()),
+                plot.left() - sheet.sizes().mm(StripValues.VALUES_END_MM),
+                middle,
+                sheet.sizes().small(),
+                Align.RIGHT);
+    }
+
+    /** Those of the chosen pair last, over the others. */
+    private void paintCurves(
+            Sheet sheet, StripData strip, Axis axis, int chosen, double from_s, double to_s) {
+        for (Curve curve : strip.curves()) {
+            if (strip.showsOthers() && !curve.isStrong(chosen)) {
+                paintCurve(sheet, strip, curve, axis, chosen, from_s, to_s);
+            }
+        }
+        for (Curve curve : strip.curves()) {
+            if (curve.isStrong(chosen)) {
+                paintCurve(sheet, strip, curve, axis, chosen, from_s, to_s);
+            }
+        }
     }
 
     /** Matched windows of the chosen pair behind pair strips, episodes behind the lead's. */

@@ -74,6 +74,25 @@ final class Transport {
         row(sheet, 2, "bar.episodes");
         row(sheet, 3, "bar.limits");
         Span shown = board.shown(desk);
+        pairs(sheet, board, shown);
+        for (Span episode : board.episodes()) {
+            band(sheet, 2, episode, shown, sheet.palette().episode());
+        }
+        findings(sheet, board, shown);
+        events(sheet, board, shown);
+        marks(sheet, board, desk, shown);
+        sheet.areas()
+                .slider(
+                        left,
+                        bar.y(),
+                        width,
+                        bar.height(),
+                        Action.SEEK,
+                        shown.start_s(),
+                        shown.end_s());
+    }
+
+    private void pairs(Sheet sheet, Board board, Span shown) {
         int lanes = Math.max(1, Math.min(MOST_LANES, board.debrief().pairs().size()));
         for (int i = 0; i < board.debrief().pairs().size(); i++) {
             PairDebrief pair = board.debrief().pairs().get(i);
@@ -85,37 +104,31 @@ final class Transport {
                 band(sheet, 3, over.span(), shown, sheet.palette().finding());
             }
         }
-        for (Span episode : board.episodes()) {
-            band(sheet, 2, episode, shown, sheet.palette().episode());
-        }
+    }
+
+    private void findings(Sheet sheet, Board board, Span shown) {
         for (Finding finding : board.debrief().safety()) {
             if (finding.outcome() != Finding.Outcome.CLEAR && finding.time_s().isPresent()) {
                 double t_s = finding.time_s().getAsDouble();
                 band(sheet, 3, new Span(t_s, t_s), shown, sheet.palette().limit());
             }
         }
+    }
+
+    private void events(Sheet sheet, Board board, Span shown) {
         for (Event event : board.recording().events()) {
             if (shown.contains(event.time_s())) {
                 float px = x(event.time_s(), shown);
-                canvas.line(
-                        px,
-                        bar.y() + 0.2f * rowHeight,
-                        px,
-                        bar.y() + rowHeight,
-                        sheet.sizes().hair() * 1.5f,
-                        sheet.palette().inkSoft());
+                sheet.canvas()
+                        .line(
+                                px,
+                                bar.y() + 0.2f * rowHeight,
+                                px,
+                                bar.y() + rowHeight,
+                                sheet.sizes().hair() * 1.5f,
+                                sheet.palette().inkSoft());
             }
         }
-        marks(sheet, board, desk, shown);
-        sheet.areas()
-                .slider(
-                        left,
-                        bar.y(),
-                        width,
-                        bar.height(),
-                        Action.SEEK,
-                        shown.start_s(),
-                        shown.end_s());
     }
 
     private void marks(Sheet sheet, Board board, Desk desk, Span shown) {
