@@ -137,7 +137,8 @@ final class PairJson {
 
     private void exceedance(ObjectNode o, ClosureExceedance e) {
         values.span(o, e.span());
-        values.put(o, "worst_mps", e.worst_mps());
+        values.put(o, "worst_mps", e.worst().value());
+        values.put(o, "worstSigma_mps", e.worst().sigma());
         values.put(o, "limit_mps", e.limit_mps());
         values.put(o, "separation_m", e.separation_m());
     }

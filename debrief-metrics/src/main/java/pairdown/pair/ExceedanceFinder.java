@@ -3,6 +3,7 @@ package pairdown.pair;
 import java.util.ArrayList;
 import java.util.List;
 import pairdown.time.Span;
+import pairdown.units.Estimate;
 
 /** Finds where a flyer closed faster than the closing limit at its gap. */
 final class ExceedanceFinder {
@@ -36,7 +37,7 @@ final class ExceedanceFinder {
         }
         return new ClosureExceedance(
                 span,
-                rows.closure_mps[worst],
+                new Estimate(rows.closure_mps[worst], rows.closureSigma_mps[worst]),
                 limit_mps[worst],
                 rows.separation_m[worst],
                 rows.time_s[worst]);

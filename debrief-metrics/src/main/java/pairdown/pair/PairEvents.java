@@ -103,14 +103,14 @@ public final class PairEvents {
 
     private void addClosure() {
         pair.closureExceedances().stream()
-                .max(Comparator.comparingDouble(e -> e.worst_mps() - e.limit_mps()))
+                .max(Comparator.comparingDouble(ClosureExceedance::over_mps))
                 .ifPresent(
                         e ->
                                 add(
                                         e.worstTime_s(),
                                         EventKind.WORST_CLOSURE,
                                         " closing at %.1f m/s, limit %.1f m/s",
-                                        e.worst_mps(),
+                                        e.worst().value(),
                                         e.limit_mps()));
     }
 

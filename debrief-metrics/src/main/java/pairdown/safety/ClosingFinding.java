@@ -24,7 +24,7 @@ final class ClosingFinding {
     static Finding of(PairDebrief pair, double contact_mps, SafetySettings settings) {
         Optional<ClosureExceedance> worst =
                 pair.closureExceedances().stream()
-                        .max(Comparator.comparingDouble(e -> e.worst_mps() - e.limit_mps()));
+                        .max(Comparator.comparingDouble(ClosureExceedance::over_mps));
         PairSeries series = pair.series();
         int row = worst.map(e -> series.rowNear(e.worstTime_s())).orElseGet(() -> nearest(series));
         if (row < 0) {

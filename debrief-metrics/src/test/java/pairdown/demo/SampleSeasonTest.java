@@ -22,6 +22,7 @@ import pairdown.clock.ClockMethod;
 import pairdown.clock.ClockResult;
 import pairdown.debrief.Debrief;
 import pairdown.height.HeightResult;
+import pairdown.pair.ClosureExceedance;
 import pairdown.pair.GateHeld;
 import pairdown.pair.MatchedWindow;
 import pairdown.pair.PairDebrief;
@@ -155,7 +156,7 @@ class SampleSeasonTest {
         double found_mps =
                 pair("2031-05-13-01", "blue").closureExceedances().stream()
                         .filter(e -> e.separation_m() < 100)
-                        .mapToDouble(e -> e.worst_mps() - e.limit_mps())
+                        .mapToDouble(ClosureExceedance::over_mps)
                         .max()
                         .orElse(0);
         assertEquals(over_mps, found_mps, 0.8);

@@ -110,9 +110,9 @@ final class FlyerRows {
     private String worstClosure(PairDebrief pair) {
         Optional<ClosureExceedance> over =
                 pair.closureExceedances().stream()
-                        .max(Comparator.comparingDouble(e -> e.worst_mps() - e.limit_mps()));
+                        .max(Comparator.comparingDouble(ClosureExceedance::over_mps));
         if (over.isPresent()) {
-            return figures.text(Measure.CLOSURE, over.get().worst_mps());
+            return figures.text(Measure.CLOSURE, over.get().worst());
         }
         return board.debrief().safety().stream()
                 .filter(f -> f.rule().equals(Finding.CLOSURE) && f.value().isPresent())

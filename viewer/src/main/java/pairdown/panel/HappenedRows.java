@@ -142,7 +142,7 @@ final class HappenedRows {
                         List.of(
                                 new Row.Cell(
                                         words.get("flyer.closure"),
-                                        figures.text(Measure.CLOSURE, over.worst_mps())),
+                                        figures.text(Measure.CLOSURE, over.worst())),
                                 new Row.Cell(
                                         words.get("limits.limit"),
                                         figures.text(Measure.CLOSURE, over.limit_mps())),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import pairdown.pair.ClosureExceedance;
 import pairdown.pair.GateHeld;
 import pairdown.pair.MatchedWindow;
 import pairdown.time.Span;
@@ -124,6 +125,11 @@ final class Facts {
     /** From start to end of what stands there. */
     Fact duration(Span span, String from) {
         return of(Measure.DURATION, span.duration_s(), from + "/end -" + from + "/start");
+    }
+
+    /** The closing speed where it was furthest over its limit. */
+    Fact worst(ClosureExceedance over, String at) {
+        return of(Measure.CLOSURE, over.worst(), at + "/worst_mps", at + "/worstSigma_mps");
     }
 
     /** A gate's median gap with its sigma. */

@@ -109,8 +109,8 @@ final class FlyerPart {
         double most_mps = 0;
         for (int i = 0; i < pair.closureExceedances().size(); i++) {
             ClosureExceedance e = pair.closureExceedances().get(i);
-            if (e.worst_mps() - e.limit_mps() > most_mps) {
-                most_mps = e.worst_mps() - e.limit_mps();
+            if (e.over_mps() > most_mps) {
+                most_mps = e.over_mps();
                 worst = i;
             }
         }
@@ -120,7 +120,7 @@ final class FlyerPart {
         ClosureExceedance e = pair.closureExceedances().get(worst);
         String from = at + "/closureExceedances/" + worst;
         return List.of(
-                facts.of(Measure.CLOSURE, e.worst_mps(), from + "/worst_mps"),
+                facts.worst(e, from),
                 facts.of(Measure.CLOSURE, e.limit_mps(), from + "/limit_mps"));
     }
 

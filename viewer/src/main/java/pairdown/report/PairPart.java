@@ -273,7 +273,7 @@ final class PairPart {
                             "report.pair.exceedance",
                             Prose.of(facts.clock(e.span().start_s(), from + "/start")),
                             Prose.of(facts.duration(e.span(), from)),
-                            Prose.of(facts.of(Measure.CLOSURE, e.worst_mps(), from + "/worst_mps")),
+                            Prose.of(facts.worst(e, from)),
                             Prose.of(facts.of(Measure.CLOSURE, e.limit_mps(), from + "/limit_mps")),
                             Prose.of(
                                     facts.of(
