@@ -183,25 +183,25 @@ final class EpisodeFinder {
     private boolean isShown(LostStretch stretch, List<SignSpan> near) {
         boolean lever = flight.signals().has(Channel.POWER_LEVER);
         boolean whole = lever && !bySlopes() && controls.size() > 1;
-        double held_s = longest_s(near, Episode.Sign.ELEVATOR_NEAR_STOP);
-        if (held_s > (whole ? 0 : HELD * settings.nearStopFor_s())) {
+        double asked_s = whole ? 0 : HELD * settings.nearStopFor_s();
+        if (lasts(near, Episode.Sign.ELEVATOR_NEAR_STOP, asked_s)) {
             return stretch.logOdds(grid.step_s()) > (bySlopes() ? BY_ATTITUDE : 0);
         }
         // Blades turn by themselves: without the lever, what power does to the trim is not told
         // well enough from what a tail no longer does; nor a busy hand by the slope of an attitude.
-        boolean busy = longest_s(near, Episode.Sign.RAISED_ACTIVITY) > 0;
+        boolean busy = lasts(near, Episode.Sign.RAISED_ACTIVITY, 0);
         boolean tells = !bySlopes() && (lever || busy);
         double needed = whole && busy ? LIKELY : BEYOND_DOUBT;
         return tells && stretch.logOddsAgainstHardBumps(grid.step_s()) > needed;
     }
 
-    /** How long a sign was on at most (s); 0 where it was not. */
-    private double longest_s(List<SignSpan> signs, Episode.Sign sign) {
+    /** Whether a sign was on for so long (s), from the first sample to the last. */
+    private boolean lasts(List<SignSpan> signs, Episode.Sign sign, double least_s) {
         return signs.stream()
-                .filter(s -> s.sign() == sign)
-                .mapToDouble(s -> (s.to() - s.from() + 1) * grid.step_s())
-                .max()
-                .orElse(0);
+                .anyMatch(
+                        s ->
+                                s.sign() == sign
+                                        && (s.to() - s.from()) * grid.step_s() >= least_s - 1e-6);
     }
 
     /** Whether the rate that judges is the slope of an attitude. */

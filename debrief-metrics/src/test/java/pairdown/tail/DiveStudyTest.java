@@ -19,7 +19,7 @@ import pairdown.track.UnusableInputException;
  */
 class DiveStudyTest {
     private static final long[] SEEDS = {301, 302, 304};
-    private static final long[] BUMPY = {8020, 8087};
+    private static final long[] BUMPY = {7001, 8020, 8087};
     private static final Map<Long, Truth> BUMPS = new TreeMap<>();
     private static TailScore score = new TailScore();
 
@@ -52,6 +52,17 @@ class DiveStudyTest {
             DiveStudy.add(bumpy, Objects.requireNonNull(BUMPS.get(seed)), seed, logged);
         }
         assertEquals(bumpy.matchedFound, bumpy.found, () -> bumpy.misses.toString());
+    }
+
+    /** The same bump with all channels logged is still taken for a loss. */
+    @ParameterizedTest
+    @EnumSource(names = {"NO_LEVER", "NO_POWER", "NO_RATES", "NO_RUDDER"})
+    void anElevatorNearItsStopForAMomentMakesNoEpisodeWhereChannelsAreMissing(
+            MadeDives.Logged logged) throws UnusableInputException {
+        TailScore bumpy = new TailScore();
+        DiveStudy.add(bumpy, MadeDives.fly(11031), 11031, logged);
+        assertEquals(bumpy.matchedFound, bumpy.found, () -> bumpy.misses.toString());
+        assertTrue(bumpy.hits >= 1, bumpy::toString);
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import pairdown.stats.Bootstrap;
+import pairdown.stats.TwoByTwo;
 import pairdown.time.Span;
 import pairdown.track.Series;
 
@@ -38,6 +39,20 @@ class TailReviewTest {
         long moves =
                 tail.powerChanges().stream().filter(c -> tail.review().inDive(c.time_s())).count();
         assertEquals(moves, tail.review().changeTable().orElseThrow().counts().total());
+    }
+
+    /** Episodes lie further apart than a stretch is long, so that none holds two starts. */
+    @Test
+    void asManyStretchesHaveAStartAsThereWereEpisodesInTheDive() {
+        TwoByTwo counts = tail.review().stretchTable().orElseThrow().counts();
+        long episodes =
+                tail.episodes().stream()
+                        .filter(e -> tail.review().inDive(e.span().start_s()))
+                        .count();
+        double length_s = TailSettings.Power.DEFAULT.before_s();
+        assertEquals(episodes, counts.both() + counts.secondOnly());
+        assertEquals(
+                Math.floor(tail.review().dives().get(0).duration_s() / length_s), counts.total());
     }
 
     @Test
