@@ -45,7 +45,7 @@ class TrackIoArrowsTest {
                 "format.nmea|format.source time track units",
                 "format|format.csv format.geojson format.gpx format.igc format.kml format.nmea"
                         + " format.source track",
-                "attempt|format format.source geodesy track units vector",
+                "attempt|format format.source geodesy time track units vector",
                 "clock|atmosphere attempt geodesy time track units vector",
                 "height|attempt clock geodesy time track units vector"
             })
